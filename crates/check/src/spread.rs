@@ -10,10 +10,10 @@ mod cut;
 mod normal;
 mod outliers;
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use spinney_model::{
-    CharacterIx, Matrix, Quantity, Scale, Specimens, Spread, SpreadOf, TaxonIx, Value,
+    CharacterIx, Matrix, Quantity, Scale, Specimen, Specimens, Spread, SpreadOf, TaxonIx, Value,
 };
 
 /// More kinds than these are not compared two by two: the pairs would fill pages.
@@ -91,10 +91,11 @@ fn parts(
 ) -> impl Iterator<Item = (Option<String>, Vec<Measured>)> {
     let mut parts = BTreeMap::<String, (String, Vec<Measured>)>::new();
     for one in finds {
-        let part = specimens.written[one.find].part.trim();
+        let written = &specimens.written[one.find];
+        let part = written.part_folded();
         if !part.is_empty() {
-            let of = parts.entry(plain(part));
-            of.or_insert_with(|| (part.to_owned(), Vec::new())).1.push(*one);
+            let of = parts.entry(part);
+            of.or_insert_with(|| (written.part.trim().to_owned(), Vec::new())).1.push(*one);
         }
     }
     parts.into_values().map(|(part, finds)| (Some(part), finds))
@@ -129,20 +130,9 @@ fn values(finds: &[Measured]) -> Vec<f64> {
     finds.iter().map(|one| one.value as f64 / 1000.0).collect()
 }
 
-/// A name without capitals and with single spaces: as it is compared with others.
-fn plain(name: &str) -> String {
-    name.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase()
-}
-
-/// Of how many plants finds are, if that is written of each. One name at two places are two.
+/// Of how many plants finds are, if that is written of each.
 fn plants(specimens: &Specimens, finds: &[Measured]) -> Option<usize> {
-    let plant = |one: &Measured| {
-        let written = &specimens.written[one.find];
-        let both = [&written.place, &written.plant].map(|text| plain(text));
-        (!both[1].is_empty()).then_some(both)
-    };
-    let plants: Option<BTreeSet<_>> = finds.iter().map(plant).collect();
-    plants.map(|plants| plants.len())
+    Specimen::plants(finds.iter().map(|one| &specimens.written[one.find]))
 }
 
 /// The best cut of every two kinds in every character in numbers.

@@ -127,9 +127,9 @@ limits! {
     SCAN_BYTES: usize = 64 << 20, Bytes, "A scan as a file",
         "A page at 600 dots per inch takes 10 to 60 MB; on the screens a form holds less.";
     SCAN_SIDE: u32 = 40_000, Things, "Pixels along one side of a scan",
-        "A3 at 1,200 dots per inch has 20,000; a strip of 40,000 is no picture of a leaf.";
+        "A long strip at 1,200 dots per inch; what is longer is not a picture of a leaf.";
     SCAN_PIXELS: u64 = 120_000_000, Things, "Pixels of a scan",
-        "A4 at 1,200 dots per inch has 140 million; of more than 40 million, or on the screens of more than 18, each two by two become one.";
+        "A4 at 1,000 dots per inch has 97 million; of more than 40 million, or on the screens of more than 18, each two by two become one.";
     PICTURES_OF_A_KEY: usize = 64 << 20, Bytes, "All pictures of one key, as they are packed for paper",
         "400 photographs as sheets show them.";
     PHONE_PICTURE: usize = 60_000, Bytes, "A picture on the phone page",

@@ -13,7 +13,7 @@ use spinney_model::{CharacterIx, Cut, Quantity, TaxonIx, Trust};
 use super::{Measured, normal, values};
 
 /// Of more finds of two kinds together nobody waits for leaving out each.
-const MOST_LEFT_OUT: usize = 4_000;
+const MOST_LEFT_OUT: usize = 600;
 
 /// A kind of which fewer were measured has no spread to speak of: with five there are a middle,
 /// two hinges and two ends (Tukey 1977).
@@ -101,12 +101,25 @@ impl Side {
         self.deviations.map(normal::share_above).or(self.alike.map(alike))
     }
 
+    /// How many it would take, as far as that can be said.
+    fn wanted(&self) -> usize {
+        match (self.deviations, self.alike) {
+            (Some(at), _) if normal::can_be_enough(at) => {
+                normal::enough(self.finds, at).unwrap_or(FEWEST)
+            }
+            (None, Some(true)) => normal::enough_alike(),
+            _ => FEWEST,
+        }
+    }
+
     fn trust(&self) -> Trust {
         let more = |all: usize| match all.max(FEWEST).saturating_sub(self.finds) {
             0 => Trust::Enough,
             more => Trust::More(more),
         };
         match (self.deviations, self.alike) {
+            // Of so few nobody knows how they spread.
+            _ if self.finds < FEWEST => more(FEWEST.max(self.wanted())),
             (Some(at), _) if !normal::can_be_enough(at) => Trust::Never,
             (Some(at), _) => match normal::enough(self.finds, at) {
                 Some(all) => more(all),

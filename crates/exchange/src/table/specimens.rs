@@ -191,7 +191,7 @@ fn summed(finds: &[(&Specimen, &Cell)]) -> (Cell, usize) {
     }
     let weight = |cell: &Cell| cell.seen.map_or(1, |seen| seen.on.max(1));
     let on = said.iter().fold(0_u32, |sum, (_, cell)| sum.saturating_add(weight(cell)));
-    let plants = plants(said.iter().map(|(find, _)| *find));
+    let plants = Specimen::plants(said.iter().map(|(find, _)| *find));
     let plants = plants.and_then(|plants| u32::try_from(plants).ok());
     let (mut ends, mut states, mut counts) = (None, BTreeMap::new(), BTreeMap::new());
     for (_, cell) in said {
@@ -220,23 +220,12 @@ fn add<T: Ord + Copy>(all: &mut BTreeMap<T, Share>, shares: &[(T, Share)], part:
     }
 }
 
-/// Of how many plants finds are; None: that is not written of each. One name at two places are
-/// two plants.
-fn plants<'f>(finds: impl Iterator<Item = &'f Specimen>) -> Option<usize> {
-    let mut plants = BTreeSet::new();
-    for find in finds {
-        if find.plant.is_empty() {
-            return None;
-        }
-        plants.insert((fold(&find.place), fold(&find.plant)));
-    }
-    Some(plants.len())
-}
-
 /// What each column is for.
 struct Layout {
     kind: u32,
     of_finds: Vec<(OfFind, u32)>,
+    /// Further columns that say which find a row is, beside those above.
+    further: Vec<u32>,
     /// Columns that say how finds were measured.
     measuring: Vec<u32>,
     characters: BTreeSet<u32>,
@@ -252,6 +241,7 @@ impl Layout {
         let mut layout = Self {
             kind: 0,
             of_finds: Vec::new(),
+            further: Vec::new(),
             measuring: Vec::new(),
             characters: BTreeSet::new(),
             measured,
@@ -259,32 +249,19 @@ impl Layout {
         for column in columns {
             let text = heading(column);
             let known = FINDS.iter().find(|(_, known)| known.contains(&text.as_str()));
-            let new = known
-                .map(|(of, _)| *of)
-                .filter(|of| layout.of_finds.iter().all(|(known, _)| known != of));
             let how = text.starts_with(PLUS_MINUS)
                 || OF_MEASURING.contains(&text.as_str())
                 || NOT_OUTDOORS.iter().any(|what| text.starts_with(words::measurand(*what)));
-            match new {
-                Some(of) => layout.of_finds.push((of, column)),
+            match known {
+                Some((of, _)) if layout.column(*of).is_none() => {
+                    layout.of_finds.push((*of, column));
+                }
+                Some(_) => layout.further.push(column),
                 None if measured && how => layout.measuring.push(column),
                 None => _ = layout.characters.insert(column),
             }
         }
-        // `name` beside `kind` is what somebody calls the leaf.
-        let kind = FINDS[0].1.iter().find_map(|known| {
-            grid.columns().into_iter().find(|column| heading(*column) == *known)
-        });
-        let other = layout.column(OfFind::Kind).filter(|first| Some(*first) != kind);
-        if let (Some(kind), Some(other)) = (kind, other) {
-            layout.of_finds.retain(|(of, _)| *of != OfFind::Kind);
-            layout.of_finds.push((OfFind::Kind, kind));
-            layout.characters.remove(&kind);
-            match layout.column(OfFind::Find) {
-                None => layout.of_finds.push((OfFind::Find, other)),
-                Some(_) => layout.measuring.push(other),
-            }
-        }
+        let kind = layout.best_kind(heading);
         // Where nothing is headed so, the first column has the names, as in any table: `plant` is
         // which plant it is only beside a column with its kind.
         let first = grid.columns().first().copied();
@@ -298,6 +275,31 @@ impl Layout {
         Ok(layout)
     }
 
+    /// The column with the kinds, of all that may be: `kind` before `name` before `species`,
+    /// wherever they stand. A `name` beside it is what the find is called.
+    fn best_kind(&mut self, heading: impl Fn(u32) -> String) -> Option<u32> {
+        let first = self.column(OfFind::Kind)?;
+        let names = FINDS.iter().filter(|(of, _)| *of == OfFind::Kind);
+        let rank = |column: u32| {
+            let heading = heading(column);
+            names.clone().flat_map(|(_, known)| *known).position(|known| *known == heading)
+        };
+        let others = self.further.iter().copied().filter(|column| rank(*column).is_some());
+        let mut all: Vec<u32> = std::iter::once(first).chain(others).collect();
+        all.sort_by_key(|column| rank(*column));
+        let best = all.remove(0);
+        self.of_finds.retain(|(of, _)| *of != OfFind::Kind);
+        self.of_finds.push((OfFind::Kind, best));
+        self.further.retain(|column| *column != best && !all.contains(column));
+        for column in all {
+            match heading(column) == "name" && self.column(OfFind::Find).is_none() {
+                true => self.of_finds.push((OfFind::Find, column)),
+                false => self.further.push(column),
+            }
+        }
+        Some(best)
+    }
+
     fn column(&self, of: OfFind) -> Option<u32> {
         self.of_finds.iter().find(|(known, _)| *known == of).map(|(_, column)| *column)
     }
@@ -305,8 +307,9 @@ impl Layout {
     /// Which columns are not asked about.
     fn tell(&self, grid: &Grid, headed: &Headed<'_>, report: &mut Report) {
         let heading = |column: u32| grid.get(headed.row, column).to_owned();
-        let others = self.of_finds.iter().filter(|(_, column)| *column != self.kind);
-        let headings: Vec<String> = others.map(|(_, column)| heading(*column)).collect();
+        let others = self.of_finds.iter().map(|(_, column)| column).chain(&self.further);
+        let others: BTreeSet<u32> = others.copied().filter(|at| *at != self.kind).collect();
+        let headings: Vec<String> = others.into_iter().map(heading).collect();
         if !headings.is_empty() {
             report.one(Place::Table, OfSheet::FindColumns { headings });
         }

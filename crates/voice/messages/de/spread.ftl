@@ -14,8 +14,8 @@ spread-measured-on = { $count ->
    *[other] { $measured } an { $count } Pflanzen
 }
 spread-outliers = { $count ->
-    [one] Weit weg von den anderen: { $finds }. Messt nach, oder seht nach, ob es eine andere Art ist. Es zählt mit, bis ihr es ändert.
-   *[other] Weit weg von den anderen: { $finds }. Messt nach, oder seht nach, ob es eine andere Art ist. Sie zählen mit, bis ihr sie ändert.
+    [one] Weit weg von den anderen: { $finds }. Messt diesen Fund nach, oder seht nach, ob er von einer anderen Art ist. Er zählt mit, bis ihr ihn ändert.
+   *[other] Weit weg von den anderen: { $finds }. Messt diese Funde nach, oder seht nach, ob sie von einer anderen Art sind. Sie zählen mit, bis ihr sie ändert.
 }
 spread-outlier = { $value } ({ $find })
 spread-row = Zeile { $row }
@@ -28,15 +28,15 @@ spread-too-many-kinds = Das sind zu viele Arten, um je zwei zu vergleichen. Mach
 spread-cut = { $low } oder { $high }? „{ $about }“: { $at } oder mehr ist { $high }, weniger ist { $low }.
 spread-none-wrong = Alle { $finds } liegen auf der richtigen Seite. Der Sicherheitsabstand ist { $margin }.
 spread-wrong = Auf der falschen Seite: { $low-wrong } von { $low-finds } ({ $low }), { $high-wrong } von { $high-finds } ({ $high }). Es gibt keinen Sicherheitsabstand.
-spread-left-out = Lässt man jedes einmal weg, kommen { $share } von 100 falsch heraus.
-spread-none-left-out = Lässt man jedes einmal weg, kommt jedes richtig heraus. Bei { $finds } heißt das wenig: Von weiteren könnten immer noch bis zu { $still } von 100 falsch herauskommen.
+spread-left-out = Lässt man jeden Fund einmal weg, kommen { $share } von 100 falsch heraus.
+spread-none-left-out = Lässt man jeden Fund einmal weg, kommt jeder richtig heraus. Bei { $finds } heißt das wenig: Von weiteren könnten immer noch bis zu { $still } von 100 falsch herauskommen.
 spread-normal = Sind beide Arten normalverteilt, liegen von 100 weiteren etwa { $share } auf der falschen Seite.
 spread-enough = Es wurde genug gemessen, um dem zu trauen.
 spread-measure = Messt noch { $more }, bevor ihr dem traut.
 spread-more-of = { $count } von { $kind }
-spread-never = Traut dem nicht, so viele ihr auch messt: Mehr als 5 von 100 von { $kinds } lägen auf der falschen Seite.
+spread-never = Traut dem nicht, so viele ihr auch messt: Fallen sie aus wie diese, lägen mehr als 5 von 100 Funden auf der falschen Seite ({ $kinds }).
 spread-too-many = Um dem zu trauen, müsste man mehr als 300 von { $kinds } messen. Sucht einen anderen Unterschied.
 spread-more-pairs = { $count ->
-    [one] 1 weiteres Paar ist besser getrennt als diese (--all-pairs nennt es).
-   *[other] { $count } weitere Paare sind besser getrennt als diese (--all-pairs nennt sie).
+    [one] 1 weiteres Paar ist genauso gut oder besser getrennt (--all-pairs nennt es).
+   *[other] { $count } weitere Paare sind genauso gut oder besser getrennt (--all-pairs nennt sie).
 }

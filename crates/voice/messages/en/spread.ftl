@@ -33,13 +33,13 @@ spread-none-wrong = All { $finds } are on the right side. The safety margin is {
 spread-wrong = On the wrong side: { $low-wrong } of { $low-finds } ({ $low }), { $high-wrong } of { $high-finds } ({ $high }). There is no safety margin.
 spread-left-out = With each left out once, { $share } in 100 come out wrong.
 spread-none-left-out = Each left out once comes out right. Of { $finds } that is not much: up to { $still } in 100 more may still come out wrong.
-spread-normal = If both kinds are normal, about { $share } in 100 more are on the wrong side.
+spread-normal = If the numbers of both kinds follow the normal curve, about { $share } in 100 more are on the wrong side.
 spread-enough = Enough were measured to trust this.
 spread-measure = Measure { $more } before you trust this.
 spread-more-of = { $count } more of { $kind }
-spread-never = Do not trust this, however many you measure: more than 5 in 100 of { $kinds } would be on the wrong side.
+spread-never = Do not trust this, however many you measure. If they turn out like these, more than 5 in 100 of { $kinds } would be on the wrong side.
 spread-too-many = It would take more than 300 of { $kinds } to trust this. Look for another difference.
 spread-more-pairs = { $count ->
-    [one] 1 more pair is cut better than these (--all-pairs names it).
-   *[other] { $count } more pairs are cut better than these (--all-pairs names them).
+    [one] 1 more pair is cut as well or better (--all-pairs names it).
+   *[other] { $count } more pairs are cut as well or better (--all-pairs names them).
 }

@@ -90,8 +90,8 @@ fn what_is_far_from_the_others_is_named_by_its_row() {
     assert_eq!(
         outliers(german, &matrix, &specimens, &one).as_deref(),
         Some(
-            "Weit weg von den anderen: 160 mm (Zeile 3, Nummer 3). Messt nach, oder seht nach, \
-             ob es eine andere Art ist. Es zählt mit, bis ihr es ändert."
+            "Weit weg von den anderen: 160 mm (Zeile 3, Nummer 3). Messt diesen Fund nach, oder \
+             seht nach, ob er von einer anderen Art ist. Er zählt mit, bis ihr ihn ändert."
         )
     );
     let many = SpreadOf { outliers: vec![outlier(0); 9], ..three };
@@ -125,7 +125,7 @@ fn a_cut_says_what_is_on_which_side_and_what_it_takes_to_trust_it() {
             "All 22 are on the right side. The safety margin is 11 mm.",
             "Each left out once comes out right. Of 10 that is not much: up to 26 in 100 more may \
              still come out wrong.",
-            "If both kinds are normal, about 0.3 in 100 more are on the wrong side.",
+            "If the numbers of both kinds follow the normal curve, about 0.3 in 100 more are on the wrong side.",
             "Measure 6 more of hazel before you trust this.",
         ]
     );
@@ -141,7 +141,7 @@ fn a_cut_says_what_is_on_which_side_and_what_it_takes_to_trust_it() {
         [
             "Auf der falschen Seite: 1 von 12 (hazel), 2 von 10 (lime). Es gibt keinen \
              Sicherheitsabstand.",
-            "Lässt man jedes einmal weg, kommen 18 von 100 falsch heraus.",
+            "Lässt man jeden Fund einmal weg, kommen 18 von 100 falsch heraus.",
             "Sind beide Arten normalverteilt, liegen von 100 weiteren etwa 0,3 auf der falschen \
              Seite.",
             "Traut dem nicht, so viele ihr auch messt: Mehr als 5 von 100 von hazel lägen auf der \

@@ -63,13 +63,40 @@ fn leaves_become_ranges_counts_and_states_of_their_kinds() {
 }
 
 #[test]
-fn a_name_beside_a_kind_is_what_the_leaf_is_called() {
-    let read = leaves("name,kind,lobes\nA1,hazel,1\nA2,hazel,1\nB1,oak,7\n").expect("a table");
-    let names: Vec<&str> = read.matrix.taxa().iter().map(|taxon| taxon.name.as_str()).collect();
-    assert_eq!(names, ["hazel", "oak"]);
-    assert_eq!(read.matrix.characters().len(), 1);
-    let finds = read.specimens.expect("a row a leaf").written;
-    assert_eq!(finds[1].find, "A2");
+fn a_name_beside_a_kind_is_what_the_leaf_is_called_wherever_it_stands() {
+    for text in [
+        "name,kind,lobes\nA1,hazel,1\nA2,hazel,1\nB1,oak,7\n",
+        "kind,name,lobes\nhazel,A1,1\nhazel,A2,1\noak,B1,7\n",
+    ] {
+        let read = leaves(text).expect("a table");
+        let names: Vec<&str> =
+            read.matrix.taxa().iter().map(|taxon| taxon.name.as_str()).collect();
+        assert_eq!(names, ["hazel", "oak"]);
+        assert_eq!(read.matrix.characters().len(), 1);
+        let finds = read.specimens.expect("a row a leaf").written;
+        assert_eq!(finds[1].find, "A2");
+    }
+}
+
+#[test]
+fn a_second_column_that_says_which_find_it_is_is_never_asked() {
+    for text in [
+        "kind,species,no.,leaf,tree,plant,lobes\nhazel,Corylus,1,a,big,x,1\noak,Quercus,2,b,old,y,7\n",
+        "species,kind,leaf,no.,plant,tree,lobes\nCorylus,hazel,a,1,x,big,1\nQuercus,oak,b,2,y,old,7\n",
+    ] {
+        let read = leaves(text).expect("a table");
+        let names: Vec<&str> =
+            read.matrix.taxa().iter().map(|taxon| taxon.name.as_str()).collect();
+        assert_eq!(names, ["hazel", "oak"]);
+        let about: Vec<&str> =
+            read.matrix.characters().iter().map(|at| at.name.as_str()).collect();
+        assert_eq!(about, ["lobes"]);
+        let told = read.findings.iter().find_map(|finding| match &finding.fact {
+            Fact::Sheet(OfSheet::FindColumns { headings }) => Some(headings.len()),
+            _ => None,
+        });
+        assert_eq!(told, Some(5));
+    }
 }
 
 #[test]

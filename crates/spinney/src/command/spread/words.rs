@@ -94,9 +94,12 @@ impl Text<'_> {
 
 /// The best cut of every two kinds, those with the most on the wrong side first.
 fn best_of_pairs(cuts: &[Cut]) -> Vec<&Cut> {
+    // What was not estimated is not the worst: then it counts how many are wrong now.
     let expected = |cut: &Cut| {
-        let shares = [cut.left_out_share(), cut.normal_share()];
-        shares.map(|share| share.unwrap_or(1.0))
+        let now = [0, 1].map(|side| cut.wrong[side] as f64 / cut.finds[side] as f64);
+        let now = now.iter().sum::<f64>() / 2.0;
+        let normal = cut.normal_share().unwrap_or(now);
+        (cut.left_out_share().unwrap_or(normal), normal)
     };
     let order = |one: &Cut, other: &Cut| {
         expected(one).partial_cmp(&expected(other)).unwrap_or(Ordering::Equal)
