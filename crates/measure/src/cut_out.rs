@@ -41,12 +41,12 @@ pub fn upright(picture: &Picture, lines: &LeafLines) -> Result<Upright, PictureE
     Ok(frame.filled(&lines.outline, |place| colour_at(&picture.pixels, place)))
 }
 
-/// The leaf as pixels, out of a smaller copy of the picture.
+/// The leaf as pixels, out of a smaller copy of the picture, which is so many pixels wide itself.
 ///
 /// **Errors**: it has no size.
 pub fn upright_of_copy(
     copy: &RgbImage,
-    (width, _): (u32, u32),
+    width: u32,
     lines: &LeafLines,
 ) -> Result<Upright, PictureError> {
     let frame = Frame::of(&lines.outline, &lines.midrib)?;

@@ -26,8 +26,7 @@ function places(signal) {
   const picture = document.querySelector("svg.places");
   const fields = [...document.querySelectorAll("input.place")];
   if (!picture || fields.length === 0) return;
-  const how = document.getElementById("by-click");
-  if (how) how.hidden = false;
+  for (const how of document.querySelectorAll(".by-click")) how.hidden = false;
   let chosen = fields[0];
   const choose = (field) => {
     chosen = field;

@@ -77,8 +77,7 @@ fn choose(desk: &Desk, asked: &Asked<'_>, trouble: Option<&Refused>) -> Page {
     };
     let parts =
         Parts { hand: Some("finds"), ..Parts::new(Screen::Finds, t.say("scan-title"), work) };
-    let page = frame::page(desk, asked, &parts);
-    Page { status: if trouble.is_some() { 422 } else { 200 }, ..page }
+    leaves::finished(desk, asked, &parts, trouble)
 }
 
 /// The form for a picture.
@@ -143,7 +142,10 @@ fn again(desk: &Desk, asked: &Asked<'_>, page: impl FnOnce(&Sheet) -> Page) -> S
         Ok(sheet) => sheet,
         Err(trouble) => return refused(desk, asked, &trouble),
     };
+    // Whoever takes something back says nothing new.
+    let undone = !asked.request.field(leaves::UNDO).is_empty();
     let sheet = match sheet::dpi_of(asked) {
+        _ if undone => sheet,
         Ok(None) => sheet,
         Ok(Some(dpi)) => sheet.at(asked.tongue, dpi),
         Err(typed) => {

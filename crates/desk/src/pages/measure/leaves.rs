@@ -70,7 +70,7 @@ pub(super) fn page(
             (hidden(&[("back", &"/measure")]))
             // Enter presses the first button of a form.
             button hidden {}
-            @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
+            (carried(asked, sheet, &sheet.now.leaves))
             div.scan { (picture(t, sheet)) }
             div.cards-of-leaves {
                 (scale(asked, sheet, trouble.is_some()))
@@ -91,8 +91,37 @@ pub(super) fn page(
     };
     let parts =
         Parts { hand: Some("measure"), ..Parts::new(Screen::Finds, t.say("scan-title"), work) };
-    let page = frame::page(desk, asked, &parts);
+    finished(desk, asked, &parts, trouble)
+}
+
+/// A page of a sheet; with what went wrong, where something did.
+pub(super) fn finished(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    parts: &Parts,
+    trouble: Option<&Refused>,
+) -> Page {
+    let page = frame::page(desk, asked, parts);
     Page { status: if trouble.is_some() { 422 } else { 200 }, ..page }
+}
+
+/// What travels with each form: the sheet, and the names that were typed, but for the leaves that have a
+/// field of their own there. A leaf that was left out keeps its name: that may be taken back.
+pub(super) fn carried(asked: &Asked<'_>, sheet: &Sheet, with_fields: &[Leaf]) -> Markup {
+    let has_field = |number: usize| with_fields.iter().any(|leaf| leaf.number == number);
+    html! {
+        @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
+        // On its own page a ruler has fields.
+        @for field in RULER.iter().filter(|_| with_fields.is_empty()) {
+            @let typed = asked.cut(field, 40);
+            @if !typed.is_empty() { input type="hidden" name=(field) value=(typed); }
+        }
+        @for number in sheet.numbers().into_iter().filter(|number| !has_field(*number)) {
+            @let field = format!("name-{number}");
+            @let name = asked.cut(&field, LONGEST_NAME);
+            @if !name.is_empty() { input type="hidden" name=(field) value=(name); }
+        }
+    }
 }
 
 /// How large a dot is, and the field to say it otherwise.
@@ -100,26 +129,33 @@ fn scale(asked: &Asked<'_>, sheet: &Sheet, again: bool) -> Markup {
     let t = asked.tongue;
     let doubtful = matches!(sheet.now.scale, PictureScale::OfFile { doubt: Some(_), .. });
     let sure = sheet.has_lengths() && !doubtful;
-    let typed = if again { asked.cut("dpi", 20) } else { String::new() };
+    // What stood in a field stays, unless it was used.
+    let used = [MEND, UNDO, LEAF].iter().all(|field| asked.request.field(field).is_empty());
+    let typed = |field: &str, most: usize| match again || !used {
+        true => asked.cut(field, most),
+        false => String::new(),
+    };
+    let dpi = typed("dpi", 20);
     html! {
         p.no-scale[!sure] { (say::scale_on_screen(t, sheet.now.scale)) }
-        details open[!sure || !typed.is_empty()] {
+        details open[!sure || !dpi.is_empty()] {
             summary { (t.say("scan-other-dpi")) }
             label for="dpi" { (t.say("scan-dpi")) }
             div.one-line {
-                input #dpi name="dpi" maxlength="20" inputmode="decimal" value=(typed);
+                input #dpi name="dpi" maxlength="20" inputmode="decimal" value=(dpi);
                 button #measure-scale formaction=(PATH) { (t.say("scan-scale-take")) }
             }
         }
-        details #ruler open[again && RULER.iter().any(|field| !asked.request.field(field).is_empty())] {
+        details #ruler open[RULER.iter().any(|field| !typed(field, 40).is_empty())] {
             summary { (t.say("scan-ruler")) }
             p { (t.say("scan-ruler-how")) }
+            p.by-click hidden { (t.say("mend-click")) }
             div.one-line.ruler {
                 @for (field, label) in RULER.iter().zip(["scan-ruler-one", "scan-ruler-other", "scan-ruler-mm"]) {
                     div {
                         label for=(field) { (t.say(label)) }
                         input.place[*field != RULER[2]] id=(field) name=(field) maxlength="40" autocomplete="off"
-                            inputmode="decimal" value=(if again { asked.cut(field, 40) } else { String::new() });
+                            inputmode="decimal" value=(typed(field, 40));
                     }
                 }
                 button #measure-ruler name=(RULER_LIES) value="1" formaction=(PATH) { (t.say("scan-scale-take")) }

@@ -12,8 +12,7 @@ use spinney_voice::measured as say;
 use crate::asked::Asked;
 use crate::desk::Desk;
 use crate::forms::hidden;
-use crate::pages::finds::deeds::LONGEST_NAME;
-use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::frame::{Parts, Screen};
 use crate::pages::measure::leaves::{self, LEAF, MEND, RULER, RULER_LIES, UNDO};
 use crate::pages::measure::sheet::{Leaf, NotMended, Sheet};
 use crate::reply::{Page, Refused};
@@ -45,19 +44,14 @@ pub(super) fn sheet_of(asked: &Asked<'_>) -> Result<Sheet, Refused> {
 /// The sheet after what is said of it now; None: nothing is.
 pub(super) fn said(asked: &Asked<'_>, sheet: &Sheet) -> Result<Option<Sheet>, Refused> {
     let mut mends = sheet.mends.clone();
-    if mends.len() >= MENDS
-        && asked.request.field(UNDO).is_empty()
-        && one(asked, sheet)?.is_some()
-    {
-        return Err(Refused::count(asked.tongue, "mend-many", MENDS));
-    }
     if !asked.request.field(UNDO).is_empty() {
         mends.pop();
     } else {
-        match one(asked, sheet)? {
-            Some(mend) => mends.push(mend),
-            None => return Ok(None),
+        let Some(mend) = one(asked, sheet)? else { return Ok(None) };
+        if mends.len() >= MENDS {
+            return Err(Refused::count(asked.tongue, "mend-many", MENDS));
         }
+        mends.push(mend);
     }
     let told = |(sentence, remedy)| Refused { sentence, remedy };
     let after = sheet.mended(asked.tongue, mends).map_err(|why| match why {
@@ -79,7 +73,8 @@ fn one(asked: &Asked<'_>, sheet: &Sheet) -> Result<Option<Mend>, Refused> {
     }
     let typed = |field: &str| !asked.cut(field, LONGEST_PLACE).is_empty();
     // Enter presses no button: then it is said by what was typed.
-    if !asked.request.field(RULER_LIES).is_empty() || RULER.into_iter().any(typed) {
+    let of_leaf = !asked.request.field(LEAF).is_empty();
+    if !asked.request.field(RULER_LIES).is_empty() || !of_leaf && RULER.into_iter().any(typed) {
         return ruler(asked).map(Some);
     }
     let said = match asked.request.field(SAID) {
@@ -109,9 +104,9 @@ fn one(asked: &Asked<'_>, sheet: &Sheet) -> Result<Option<Mend>, Refused> {
 /// The ruler that a form brings.
 fn ruler(asked: &Asked<'_>) -> Result<Mend, Refused> {
     let typed = RULER.map(|field| asked.cut(field, LONGEST_PLACE));
-    let [one, other, mm] = typed.each_ref().map(|typed| numbers(&typed.replace(',', ".")));
-    match (one.as_deref(), other.as_deref(), mm.as_deref()) {
-        (Some(&[a, b]), Some(&[c, d]), Some(&[mm])) => {
+    let [one, other] = [&typed[0], &typed[1]].map(|typed| numbers(typed));
+    match (one.as_deref(), other.as_deref(), length(&typed[2])) {
+        (Some(&[a, b]), Some(&[c, d]), Some(mm)) => {
             Ok(Mend::Length { between: [[a, b], [c, d]], mm })
         }
         _ => {
@@ -121,9 +116,21 @@ fn ruler(asked: &Asked<'_>) -> Result<Mend, Refused> {
     }
 }
 
-/// The numbers of a text, where it has no others.
+/// A length in mm: `140`, `140 mm` or `14 cm`.
+fn length(typed: &str) -> Option<f64> {
+    let typed = typed.to_lowercase();
+    let (number, times) = match (typed.strip_suffix("cm"), typed.strip_suffix("mm")) {
+        (Some(number), _) => (number, 10.0),
+        (None, number) => (number.unwrap_or(&typed), 1.0),
+    };
+    let &[number] = numbers(number)?.as_slice() else { return None };
+    (number > 0.0).then_some(number * times)
+}
+
+/// The numbers of a text, where it has nothing else; commas are decimal marks.
 fn numbers(typed: &str) -> Option<Vec<f64>> {
-    let words = typed.split([' ', ',', ';']).filter(|word| !word.is_empty());
+    let typed = typed.replace(',', ".");
+    let words = typed.split([' ', ';']).filter(|word| !word.is_empty());
     let number = |word: &str| word.parse().ok().filter(|number: &f64| number.is_finite());
     words.map(number).collect()
 }
@@ -176,15 +183,11 @@ pub(super) fn page(
             (hidden(&[("back", &"/measure"), (LEAF, &number)]))
             // Enter presses the first button of a form.
             button hidden {}
-            @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
-            @for leaf in &sheet.now.leaves {
-                @let field = format!("name-{}", leaf.number);
-                input type="hidden" name=(field) value=(asked.cut(&field, LONGEST_NAME));
-            }
+            (leaves::carried(asked, sheet, &[]))
             div.scan { (picture(asked, sheet, leaf)) }
             div {
                 p { (t.count("mend-how", DOTS)) }
-                p #by-click hidden { (t.say("mend-click")) }
+                p.by-click hidden { (t.say("mend-click")) }
                 (by_place(asked, BASE, "mend-base-elsewhere", &[(BASE, "mend-base-where")], "mend-base-do"))
                 (by_place(asked, TIP, "mend-tip-elsewhere", &[(TIP, "mend-tip-where")], "mend-tip-do"))
                 (by_place(asked, "two", "mend-touching",
@@ -199,8 +202,7 @@ pub(super) fn page(
         }
     };
     let parts = Parts { hand: Some("measure"), ..Parts::new(Screen::Finds, title, work) };
-    let page = frame::page(desk, asked, &parts);
-    Page { status: if trouble.is_some() { 422 } else { 200 }, ..page }
+    leaves::finished(desk, asked, &parts, trouble)
 }
 
 /// Fields for places, and the button that says what is there.

@@ -7,6 +7,8 @@
 mod fields;
 mod mended;
 
+use std::collections::BTreeSet;
+
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use spinney_measure::{Small, Upright};
 use spinney_model::limits::{SCREENS_LEAVES, SCREENS_SCAN_PIXELS};
@@ -174,6 +176,12 @@ impl Sheet {
         let mends = self.mends.iter().copied().filter(|mend| mend.pixel().is_none()).collect();
         let at = Self { dpi, now: found.clone(), found, mends: Vec::new(), ..self.clone() };
         at.mended(t, mends).unwrap_or(at)
+    }
+
+    /// The numbers of all leaves that there are, or were before somebody mended them.
+    pub(super) fn numbers(&self) -> BTreeSet<usize> {
+        let all = self.found.leaves.iter().chain(&self.now.leaves);
+        all.map(|leaf| leaf.number).collect()
     }
 
     /// Whether lengths are known.

@@ -15,7 +15,7 @@ use crate::forms::{At, Fact, Form, hidden, nothing};
 use crate::pages::finds::add::small_enough;
 use crate::pages::finds::deeds::LONGEST_NAME;
 use crate::pages::finds::left::odd_unit;
-use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::frame::{Parts, Screen};
 use crate::pages::measure::leaves::{self, told};
 use crate::pages::measure::lengths::{name_of, words};
 use crate::pages::measure::mend;
@@ -61,11 +61,7 @@ pub(super) fn page(
         @if !sheet.has_lengths() { p.no-scale { (t.say("scan-look-no-scale")) } }
         form.taking method="post" action=(TAKE.path) enctype="multipart/form-data" {
             (hidden(&[("back", &"/measure")]))
-            @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
-            @for leaf in &sheet.now.leaves {
-                @let field = format!("name-{}", leaf.number);
-                input type="hidden" name=(field) value=(asked.cut(&field, LONGEST_NAME));
-            }
+            (leaves::carried(asked, sheet, &[]))
             ul.taken-kinds {
                 @for (at, kind) in plan.kinds.iter().enumerate() {
                     (of_kind(desk, asked, sheet, (at, kind)))
@@ -78,8 +74,12 @@ pub(super) fn page(
             }
         }
     };
-    let page = frame::page(desk, asked, &Parts::new(Screen::Finds, t.say("scan-title"), work));
-    Page { status: if trouble.is_some() { 422 } else { 200 }, ..page }
+    leaves::finished(
+        desk,
+        asked,
+        &Parts::new(Screen::Finds, t.say("scan-title"), work),
+        trouble,
+    )
 }
 
 fn of_kind(

@@ -68,7 +68,7 @@ impl Sheet {
     /// A leaf cut out of the picture of the page.
     fn out_of_picture(&self, leaf: &MeasuredLeaf) -> Result<Upright, NotMended> {
         let picture = opened(&self.picture)?.pixels;
-        Ok(spinney_measure::upright_of_copy(&picture, self.size, &leaf.lines)?)
+        Ok(spinney_measure::upright_of_copy(&picture, self.size.0, &leaf.lines)?)
     }
 }
 
