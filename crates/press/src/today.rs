@@ -37,12 +37,11 @@ fn parts(setting: &Setting, paper: Paper) -> Vec<Part> {
     let adults = setting.in_usual_letters();
     let words_to_look_at = words_to_look_at::pages(setting, paper);
     let part = |name, what_for, copies, pages| Part { name, what_for, copies, pages };
-    // In large print the answers are large too, and the visit is not.
-    let both = match setting.is_large() {
-        true => None,
-        false => visit::with_answers(&adults, paper),
-    };
+    // In large print the answers and the labels are large too, and what the adults read is not: then
+    // none stand on one page.
+    let usual = !setting.is_large();
     let for_once = Copies::whole(For::Once);
+    let both = usual.then(|| visit::with_answers(&adults, paper)).flatten();
     let (visit, answers) = match both {
         Some(both) => {
             (part("sheet-visit-and-answers", "sheet-for-who-leads", for_once, both), Vec::new())
@@ -52,12 +51,8 @@ fn parts(setting: &Setting, paper: Paper) -> Vec<Part> {
             (part("sheet-visit", "sheet-for-the-adults", for_once, visit), try_out.answers)
         }
     };
-    // So are the labels.
-    let both = match setting.is_large() {
-        true => None,
-        false => visit::cards_with_labels(&adults, paper),
-    };
     let for_adults = Copies::shared(For::EachAdult);
+    let both = usual.then(|| visit::cards_with_labels(&adults, paper)).flatten();
     let (cards, labels) = match both {
         Some(both) => {
             (part("sheet-helper-and-labels", "sheet-cut-before", for_adults, both), Vec::new())

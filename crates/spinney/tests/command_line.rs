@@ -318,7 +318,7 @@ fn mends_turn_a_leaf_that_was_read_upside_down() {
     };
     let (found, mended) = ("# nothing\n", "Leaf 1 begins at 60 19\n");
     assert!(told(found, "text").contains("which end is the base is a guess"));
-    assert!(told(mended, "text").contains("Mended by hand."));
+    assert!(told(mended, "text").contains("Put right by hand."));
     assert!(told(found, "json").contains("\"mends\": []"));
     assert!(told(mended, "json").contains("\"leaf 1 begins at 60 19\""));
     let lost =

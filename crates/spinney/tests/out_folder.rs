@@ -366,7 +366,7 @@ fn places_and_the_chart_for_the_wall_are_as_large_as_somebody_wishes() {
         let refused = made(&["--leaf-room", typed]);
         assert_eq!(refused.status.code(), Some(2), "{typed}");
         let said = complained(&refused);
-        assert!(said.contains(&format!("“{typed}” is no length of a leaf.")), "{said}");
+        assert!(said.contains(&format!("“{typed}” is not the length of a leaf.")), "{said}");
         assert!(said.contains("from 20 to 200 mm, such as: --leaf-room \"12 cm\""), "{said}");
     }
     assert_eq!(made(&["--wall", "a0"]).status.code(), Some(2));

@@ -28,9 +28,10 @@ pub(crate) struct Measure {
     /// Dots per inch of all pictures, whatever the files say.
     #[arg(long, value_name = "N", value_parser = dpi, allow_negative_numbers = true)]
     pub(crate) dpi: Option<f64>,
-    /// What the picture was read wrongly for, a line each: “leaf 3 is no leaf”, “leaf 5 is two
+    /// What was found wrongly, a line each: “leaf 3 is no leaf”, “leaf 5 is two
     /// leaves between 120 40 and 180 300”, “leaf 7 is part of leaf 6”, “leaf 4 begins at 120 340”,
-    /// “leaf 4 ends at 100 20”, “at 812 440 is a leaf”. Places are dots to the right and down. For
+    /// “leaf 4 ends at 100 20”, “at 812 440 is a leaf”; or a ruler that is in the picture: “from 40
+    /// 60 to 1221 60 is 100 mm”. Places are dots to the right and down. For
     /// one picture; `-` for stdin.
     #[arg(long, value_name = "FILE")]
     pub(crate) mends: Option<PathBuf>,

@@ -27,7 +27,7 @@ pub(crate) struct Sheets {
     /// stay as they are, and the program says which.
     #[arg(long, value_enum, default_value = "usual")]
     pub(crate) letters: Letters,
-    /// How long a leaf has room in every place of the album and of the chart for the wall, such
+    /// How long a leaf each place of the album and of the chart for the wall has room for, such
     /// as "12 cm" or 120 (mm). Without it the lengths in the table say how large each place is.
     #[arg(long, value_name = "LENGTH", value_parser = leaf_length, allow_negative_numbers = true)]
     pub(crate) leaf_room: Option<LeafLength>,

@@ -1,4 +1,4 @@
-//! Where a table comes from, and what a row of it is.
+//! Where a table comes from, what a row of it is, and how finds of it spread.
 
 use std::path::PathBuf;
 

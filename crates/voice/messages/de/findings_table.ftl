@@ -90,7 +90,7 @@ finding-cell-and-more = { " " }und noch { $more }
 finding-cell-not-recorded = „{ $about }“ hat noch niemand aufgeschrieben: { $kinds }.
 finding-cell-not-recorded-remedy = Seht nach und tragt es ein. Gibt es so etwas dort nicht, schreibt `n/a`.
 finding-cell-some-have-none = { $kind }: Bei { $none } von { $finds } gibt es „{ $about }“ nicht. Es gilt, was die anderen zeigen.
-finding-cell-some-have-none-remedy = Seht sie noch einmal an. Stimmt es, dann fragt bei { $kind } nicht nach „{ $about }“: Schreibt überall `n/a`, oder lasst die Spalte weg.
+finding-cell-some-have-none-remedy = Seht sie noch einmal an. Stimmt es, dann passt „{ $about }“ nicht zu { $kind }: Schreibt in jeder Zeile davon `n/a`, oder lasst die Spalte weg.
 finding-cell-beside-marks = Unter „{ $about }“ stehen nur Haken, Kreuze oder ja. Leer ist es bei: { $kinds }. Eine leere Zelle bedeutet, dass noch niemand nachgesehen hat.
 finding-cell-beside-marks-remedy = Heißt leer hier nein? Dann schreibt dort nein und in die anderen ja.
 finding-cell-spoilt = „{ $text }“{ $at } sieht aus, als wären beim Speichern Buchstaben verdorben worden. Heißt es „{ $right }“?
@@ -240,7 +240,7 @@ finding-sheet-several-rows = { $count ->
     [one] „{ $kind }“ steht in { $rows } Zeilen{ $first }. Jede davon gilt als eigene Art; die zweite heißt hier „{ $called }“.
    *[other] { $count } Arten stehen in mehreren Zeilen; „{ $kind }“ steht in { $rows }{ $first }. Jede Zeile gilt als eigene Art; die zweite heißt hier „{ $called }“.
 }
-finding-sheet-several-rows-remedy = Ist jede Zeile ein einzelnes Blatt (oder eine Muschel, ein Tier) ihrer Art? Dann lasst die Tabelle so lesen: mit `--rows leaves` auf der Befehlszeile, auf den Bildschirmseiten mit der Auswahl neben der Tabelle. Wenn nicht: Zwei Arten brauchen zwei Namen.
+finding-sheet-several-rows-remedy = Ist jede Zeile ein einzelnes Blatt (oder eine Muschel, ein Tier) ihrer Art? Dann sagt das: mit `--rows leaves` auf der Befehlszeile, auf den Bildschirmseiten mit der Auswahl unter der Tabelle. Wenn nicht: Zwei Arten brauchen zwei Namen.
 finding-sheet-find-columns = Welcher Fund eine Zeile ist und woher er kommt, steht unter: { $headings }. Danach wird nicht gefragt.
 finding-sheet-find-columns-remedy = Kann man etwas davon ansehen, gebt der Spalte eine andere Überschrift.
 finding-sheet-measuring-columns = { $count ->

@@ -90,7 +90,7 @@ finding-cell-and-more = { " " }and { $more } more
 finding-cell-not-recorded = Nobody has recorded “{ $about }” of { $kinds }.
 finding-cell-not-recorded-remedy = Look at one and fill the cell, or type `n/a` if it has no such thing.
 finding-cell-some-have-none = { $kind }: { $none } of { $finds } have no “{ $about }”. What the others show counts.
-finding-cell-some-have-none-remedy = Look at these again. If it is true, do not ask { $kind } about “{ $about }”: type `n/a` for all of them, or leave the column out.
+finding-cell-some-have-none-remedy = Look at these again. If it is true, “{ $about }” does not suit { $kind }: type `n/a` in each of its rows, or leave the column out.
 finding-cell-beside-marks = Under “{ $about }” there is nothing but ticks, crosses or yes, and blanks for { $kinds }. A blank counts as: nobody has looked.
 finding-cell-beside-marks-remedy = Does a blank mean no? If so, type no there, and yes in the others.
 finding-cell-spoilt = “{ $text }”{ $at } looks as if its letters were spoilt when the file was saved. Is it “{ $right }”?
@@ -240,7 +240,7 @@ finding-sheet-several-rows = { $count ->
     [one] “{ $kind }” is on { $rows } rows{ $first }. Each of them is read as a kind of its own; the second is called “{ $called }” here.
    *[other] { $count } kinds are on several rows each; “{ $kind }” is on { $rows }{ $first }. Each row is read as a kind of its own; the second is called “{ $called }” here.
 }
-finding-sheet-several-rows-remedy = Is each row one leaf (or one shell, one animal) of its kind? Then have it read so: with `--rows leaves` on the command line, on the screens by the choice beside the table. If it is not, two kinds need two names.
+finding-sheet-several-rows-remedy = Is each row one leaf (or one shell, one animal) of its kind? Then tell Spinney so: with `--rows leaves` on the command line, on the screens by the choice below the table. If it is not, two kinds need two names.
 finding-sheet-find-columns = Which find a row is, and where it comes from, is said under: { $headings }. Nothing is asked about that.
 finding-sheet-find-columns-remedy = If one of them is something to look at, give it another heading.
 finding-sheet-measuring-columns = { $count ->
