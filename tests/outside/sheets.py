@@ -182,6 +182,28 @@ def test_large_print_is_large_in_its_files():
                     assert max(set_in) >= 18, f"{name}, page {number}: {max(set_in):.1f} pt"
 
 
+def test_a_class_of_28_in_seven_groups_takes_no_more_than_41_sheets_of_paper():
+    # Half of the 83 that were printed before copies were counted (docs/measurements.md). The count
+    # of the first page is held against its own table: copies × pages, printed on one side.
+    with tempfile.TemporaryDirectory() as folder:
+        walk = ROOT / "crates/spinney/scenarios/hedge_walk"
+        run = subprocess.run(
+            [SPINNEY, "key", walk, "--out", folder, "--children", "28", "--groups", "7"],
+            capture_output=True, text=True, timeout=600,
+        )
+        assert run.returncode in (0, 1), run.stderr
+        today = pathlib.Path(folder) / "today.pdf"
+        text = subprocess.run(["pdftotext", "-l", "1", "-layout", today, "-"], capture_output=True, text=True, check=True)
+        with pikepdf.open(today) as pdf:
+            there = len(pdf.pages)
+    said = int(re.search(r"(\d+) sheets of paper in all", text.stdout)[1])
+    rows = [tuple(map(int, row)) for row in re.findall(r" {2,}(\d+) {2,}(\d+) {2,}(\d+)$", text.stdout, re.M)]
+    assert len(rows) >= 5 and all(pages * copies == paper for pages, copies, paper in rows), rows
+    assert sum(pages for pages, _, _ in rows) == there - 1, (rows, there)
+    # And the first page itself.
+    assert said == 1 + sum(paper for _, _, paper in rows) <= 41, (said, rows)
+
+
 def elements(node, depth=0):
     """The structure tree in reading order: kind of element, and its alternative text."""
     if isinstance(node, pikepdf.Array):

@@ -65,10 +65,17 @@ fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         }
         None => setting.say("sheet-album-about"),
     };
-    let about = setting.text(&about, Style::SMALL, frame.wide());
-    let head = head.then(3.0, about).then(1.0, setting.to_mind(frame.wide()));
-    let mut shelves = Shelves { frame: &frame, head: head.h + 5.0, shelves: Vec::new() };
     let mut places = places_of(setting, &frame);
+    let about = setting.text(&about, Style::SMALL, frame.wide());
+    let mut head = head.then(3.0, about);
+    let sizes: Vec<_> =
+        places.iter().filter_map(|place| Some((place.kind?, (place.w, place.h)))).collect();
+    let too_large = places::too_large(setting, sizes.iter().map(|(kind, size)| (*kind, size)));
+    if let Some(words) = places::told_too_large(setting, &too_large) {
+        head = head.then(1.0, setting.text(&words, Style::SMALL, frame.wide()));
+    }
+    let head = head.then(1.0, setting.to_mind(frame.wide()));
+    let mut shelves = Shelves { frame: &frame, head: head.h + 5.0, shelves: Vec::new() };
     places.sort_by(|one, other| other.h.total_cmp(&one.h));
     places.into_iter().for_each(|place| shelves.put(place));
     shelves.fill();

@@ -210,9 +210,12 @@ fn back_of(setting: &Setting, kind: Option<TaxonIx>, cells: &Cells) -> Piece {
     let taxon = setting.booklet.matrix.taxon(kind);
     if let Some(caution) = &taxon.caution {
         let berry = Style::SMALL.inked(Ink::Berry);
-        let words = setting.text(caution, berry, wide - 8.0);
+        let second = setting.second_caution(caution, Style::SMALL, wide - 8.0);
+        let first = setting.whole(caution);
+        let words = setting.text(first[0], berry, wide - 8.0);
+        let words = second.iter().fold(words, |words, second| words.then(0.3, second.clone()));
         let short = || setting.text(&setting.say("sheet-caution-in-key"), berry, wide - 8.0);
-        let fits = back.h + 2.0 + words.h <= most;
+        let fits = first.len() == 1 && back.h + 2.0 + words.h <= most;
         let words = if fits { words } else { short() };
         if back.h + 2.0 + words.h <= most {
             back = back.then(2.0, drawing::warning(5.5).with(8.0, 0.0, words));

@@ -46,6 +46,28 @@ pub(crate) fn leaf(setting: &Setting, kind: TaxonIx) -> Option<LeafSize> {
     }
 }
 
+/// The kinds whose largest measured blade is longer than its place, whatever was wished: the
+/// places by kind, with air, upright or on their side.
+pub(crate) fn too_large<'p>(
+    setting: &Setting,
+    places: impl IntoIterator<Item = (TaxonIx, &'p (f64, f64))>,
+) -> Vec<TaxonIx> {
+    let longer = |kind: TaxonIx, place: (f64, f64)| {
+        let measured = setting.leaves().get(kind.0).copied().flatten()?;
+        Some(measured.blade + AIR > place.0.max(place.1) + 0.01)
+    };
+    let places = places.into_iter();
+    let places = places.filter(|(kind, place)| longer(*kind, **place) == Some(true));
+    places.map(|(kind, _)| kind).collect()
+}
+
+/// Whose leaves these are, and what to stick there; None: all have room.
+pub(crate) fn told_too_large(setting: &Setting, kinds: &[TaxonIx]) -> Option<String> {
+    let names: Vec<_> = kinds.iter().map(|kind| setting.name(*kind)).collect();
+    let words = || setting.t().with("sheet-leaf-too-large", &[("kinds", &names.join(", "))]);
+    (!kinds.is_empty()).then(words)
+}
+
 /// The blade alone, without air, width and height.
 pub(crate) fn bare(size: LeafSize) -> (f64, f64) {
     (size.width.unwrap_or(size.blade * BROAD), size.blade)

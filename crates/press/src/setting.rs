@@ -183,6 +183,20 @@ impl<'a> Setting<'a> {
         legible(&self.faces, text, LONGEST_TEXT)
     }
 
+    /// A text that is never cut, in pieces that are each printed whole: a box may break between
+    /// them.
+    pub(crate) fn whole<'t>(&self, text: &'t str) -> Vec<&'t str> {
+        let mut pieces = Vec::new();
+        let mut rest = text.trim();
+        while let Some((most, _)) = rest.char_indices().nth(LONGEST_TEXT) {
+            let cut = rest[..most].rfind(char::is_whitespace).unwrap_or(most);
+            pieces.push(rest[..cut].trim());
+            rest = rest[cut..].trim_start();
+        }
+        pieces.push(rest);
+        pieces
+    }
+
     /// Words set in one style.
     pub(crate) fn block(&self, text: &str, style: Style, width: f64) -> Block {
         self.set(text, self.letters.of(style), width)
@@ -248,11 +262,12 @@ impl<'a> Setting<'a> {
         Piece::text(Block::set(&self.faces, &runs, width), Role::Paragraph)
     }
 
-    /// The same in the second language, beneath what is in the first: in grey, and lighter.
-    fn in_second(&self, text: &str, style: Style, width: f64) -> Option<Piece> {
+    /// The same in the second language, beneath what is in the first: in grey, and lighter. As in
+    /// the first, a name or a question has so many lines at most, and a caution is never cut.
+    fn in_second(&self, text: &str, style: Style, width: f64, lines: usize) -> Option<Piece> {
         let tag = self.second.as_ref()?.tag;
         let style = Style { weight: Weight::Regular, ..style.inked(Ink::Soft) };
-        let block = self.block(text, style, width).at_most(&self.faces, 4);
+        let block = self.block(text, style, width).at_most(&self.faces, lines);
         Some(Piece::text(block, Role::Second(tag)))
     }
 
@@ -264,12 +279,14 @@ impl<'a> Setting<'a> {
         width: f64,
     ) -> Option<Piece> {
         let at = second_language::place(self.booklet, couplet)?;
-        self.in_second(self.second.as_ref()?.question(at)?, style, width)
+        let text = self.second.as_ref()?.question(at)?;
+        self.in_second(text, style, width, self.lines(6))
     }
 
     /// The name of an end in the second language; None: one of its kinds has none.
     pub(crate) fn second_end(&self, end: &End, style: Style, width: f64) -> Option<Piece> {
-        self.in_second(&self.second.as_ref()?.end(end)?, style, width)
+        let text = self.second.as_ref()?.end(end)?;
+        self.in_second(&text, style, width, self.lines(6))
     }
 
     /// The name of a kind in the second language; None: it has none.
@@ -279,7 +296,8 @@ impl<'a> Setting<'a> {
         style: Style,
         width: f64,
     ) -> Option<Piece> {
-        self.in_second(self.second.as_ref()?.name(taxon)?, style, width)
+        let text = self.second.as_ref()?.name(taxon)?;
+        self.in_second(text, style, width, self.lines(6))
     }
 
     /// The title in the second language; None: it has none.
@@ -287,15 +305,22 @@ impl<'a> Setting<'a> {
         self.second_text(self.booklet.matrix.scene().title.as_deref()?, style, width)
     }
 
-    /// A title or a caution in the second language; None: it has none.
-    pub(crate) fn second_text(&self, words: &str, style: Style, width: f64) -> Option<Piece> {
-        self.in_second(self.second.as_ref()?.text(words)?, style, width)
+    /// A title in the second language; None: it has none.
+    fn second_text(&self, words: &str, style: Style, width: f64) -> Option<Piece> {
+        self.in_second(self.second.as_ref()?.text(words)?, style, width, usize::MAX)
+    }
+
+    /// A caution in the second language, in pieces of which none is cut; empty: it has none.
+    pub(crate) fn second_caution(&self, words: &str, style: Style, width: f64) -> Vec<Piece> {
+        let text = self.second.as_ref().and_then(|second| second.text(words));
+        let pieces = text.into_iter().flat_map(|text| self.whole(text));
+        pieces.filter_map(|piece| self.in_second(piece, style, width, usize::MAX)).collect()
     }
 
     /// Who decides, in the second language, where it is one that Spinney speaks.
     pub(crate) fn second_rules(&self, style: Style, width: f64) -> Option<Piece> {
         let t = spinney_voice::second_language::tongue(self.booklet.matrix)?;
-        self.in_second(&safety::local_rules(t), style, width)
+        self.in_second(&safety::local_rules(t), style, width, usize::MAX)
     }
 
     /// An answer in the second language, as it stands on its tab; None: it has none, or the

@@ -60,8 +60,8 @@ pub(crate) fn question(
 }
 
 /// The adult's answer list beneath what stands on another sheet for the adult.
-pub(crate) fn answers_beneath(setting: &Setting, paper: Paper, flow: &mut Flow) {
-    answers::put_beneath(setting, paper, flow);
+pub(crate) fn answers_beneath(setting: &Setting, flow: &mut Flow) {
+    answers::put_beneath(setting, flow);
 }
 
 /// Number labels on a part of a page, as wide and high as this; None: they have no room there.

@@ -17,9 +17,11 @@ mod adult_card;
 
 use spinney_model::Instrument;
 
+use crate::key_pages::cautions;
 use crate::setting::{NOTES, Setting};
 use crate::sheet::face::Weight;
 use crate::sheet::flow::{Boxed, Flow};
+use crate::sheet::frame::Frame;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Sheet};
 use crate::{Booklet, Paper, drawing, safety, try_out};
@@ -73,20 +75,21 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 
 /// The page for the adult who leads; more where there are more cautions than it holds.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    laid(setting, paper, |_| ())
+    laid(setting, &setting.frame(paper, false, "sheet-visit", NOTES), |_| ())
 }
 
-/// The same with the answers at its end; None: that takes a page more.
+/// The same with the answers at its end, and so with the standing of the key on each page; None:
+/// that takes a page more.
 pub(crate) fn with_answers(setting: &Setting, paper: Paper) -> Option<Vec<Page>> {
     let alone = pages(setting, paper);
-    let both = laid(setting, paper, |flow| try_out::answers_beneath(setting, paper, flow));
+    let frame = setting.frame_of_key(paper, false, "sheet-visit", NOTES);
+    let both = laid(setting, &frame, |flow| try_out::answers_beneath(setting, flow));
     (both.len() == alone.len()).then_some(both)
 }
 
-fn laid(setting: &Setting, paper: Paper, at_its_end: impl Fn(&mut Flow)) -> Vec<Page> {
-    let frame = setting.frame(paper, false, "sheet-visit", NOTES);
-    let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-visit-for"), true));
+fn laid(setting: &Setting, frame: &Frame, at_its_end: impl Fn(&mut Flow)) -> Vec<Page> {
+    let mut flow = Flow::new(&setting.faces, frame);
+    flow.put(0.0, setting.masthead(frame, &setting.say("sheet-visit-for"), true));
     let wide = flow.wide();
     flow.put(2.0, setting.text(&setting.say("sheet-rules-first"), BOLD, wide));
     flow.put(0.2, setting.text(&safety::local_rules(setting.t()), SMALL, wide));
@@ -154,7 +157,13 @@ fn hazards(setting: &Setting, flow: &mut Flow) {
     pieces.extend(safety::for_everybody(matrix).map(|text| setting.text(text, BOLD, wide)));
     let kinds: Vec<_> = safety::of_kinds(matrix).collect();
     let half = (wide - BETWEEN) / 2.0;
-    for two in kinds.chunks(2) {
+    // A long caution is as wide as the page, so that none is cut.
+    let (long, short): (Vec<_>, Vec<_>) =
+        kinds.iter().partition(|(_, caution)| setting.whole(caution).len() > 1);
+    for kind in &long {
+        pieces.extend(cautions::of_kind(setting, *kind, (BOLD, SMALL), wide));
+    }
+    for two in short.chunks(2) {
         let mut row = Piece::blank(wide, 0.0);
         for ((taxon, caution), x) in two.iter().zip([0.0, half + BETWEEN]) {
             let name = format!("{}: ", setting.name(*taxon));

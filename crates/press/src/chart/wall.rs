@@ -20,7 +20,7 @@ use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::frame::MARGIN;
 use crate::sheet::ink::{Dash, Ink, Pen, Style};
 use crate::sheet::{Group, Page, Path, Piece, Role, Segment, Sheet};
-use crate::{Booklet, Paper};
+use crate::{Booklet, Paper, Wall};
 use spinney_model::Key;
 use tiles::Tiles;
 
@@ -65,7 +65,12 @@ pub fn refused(booklet: &Booklet, _paper: Paper) -> Option<&'static str> {
     let sides = booklet.sizes.wall.sides()?;
     let setting = Setting::new(booklet);
     let forest = forest(booklet.key);
-    exactly(&setting, &forest, sides).is_none().then_some("print-wall-no-room")
+    // Where A2 has no room, A1 may have some; where that has none, only what it needs.
+    let why = match booklet.sizes.wall {
+        Wall::A1 => "print-wall-no-room-a1",
+        Wall::A2 | Wall::AsNeeded => "print-wall-no-room",
+    };
+    exactly(&setting, &forest, sides).is_none().then_some(why)
 }
 
 /// The chart as boxes in mm: the page for whoever glues, then the sheets, row by row.
@@ -95,6 +100,8 @@ struct Poster {
     cards: (f64, f64),
     /// Kinds whose largest leaf is larger than its place.
     too_large: Vec<TaxonIx>,
+    /// How much larger than the smallest its letters are.
+    letters: f64,
     /// Whether it is cut out to the size of its piece.
     exact: bool,
 }
@@ -130,7 +137,8 @@ fn as_needed(setting: &Setting, paper: Paper, forest: &Forest) -> (Poster, Tiles
 }
 
 /// A chart of exactly this shorter and longer side, upright or on its side: with places as large
-/// as have room, and the largest letters then. None: it has no room in the smallest.
+/// as have room in readable letters, and of those the largest; only where no place at all has
+/// room so, in the smallest letters. None: it has no room in those either.
 fn exactly(setting: &Setting, forest: &Forest, (short, long): (f64, f64)) -> Option<Poster> {
     let large = TRIED.into_iter().flat_map(|whole| [(LETTERS, whole), (SMALLER, whole)]);
     let small = TRIED.into_iter().chain([TIP]).map(|whole| (SMALLEST, whole));
@@ -150,12 +158,8 @@ impl Poster {
     fn cut_out(self, wide: f64, high: f64) -> Self {
         let (x, y) = ((wide - self.piece.w) / 2.0, (high - self.piece.h) / 2.0);
         let pen = Pen::solid(0.3, Ink::Ink);
-        let whole = Piece::blank(wide, high)
-            .with(x, y, self.piece)
-            .with(0.0, 0.0, Piece::rule(wide, pen))
-            .with(0.0, high, Piece::rule(wide, pen))
-            .with(0.0, 0.0, Piece::upright(high, pen))
-            .with(wide, 0.0, Piece::upright(high, pen));
+        let around = Piece::rectangle(wide, high, None, Some(pen));
+        let whole = Piece::blank(wide, high).with(x, y, self.piece).with(0.0, 0.0, around);
         let piece = Piece { w: wide, h: high, ..whole };
         let cards = (self.cards.0 + x, self.cards.1 + y);
         Self { piece, cards, exact: true, ..self }
@@ -164,12 +168,8 @@ impl Poster {
 
 fn poster(setting: &Setting, forest: &Forest, whole: Whole, letters: f64) -> Poster {
     let sizes = places::of_kinds(setting, whole);
-    let too_large = sizes.iter().filter(|(kind, place)| {
-        let leaf = places::leaf(setting, **kind);
-        let blade = leaf.map(|size| places::place(size, Whole::Blade));
-        blade.is_some_and(|(_, h)| h > place.1 + 0.01)
-    });
-    let too_large = too_large.map(|(kind, _)| *kind).collect();
+    let too_large =
+        places::too_large(setting, sizes.iter().map(|(kind, place)| (*kind, place)));
     let plan = Plan {
         scale: letters,
         question: QUESTION * letters,
@@ -205,6 +205,7 @@ fn poster(setting: &Setting, forest: &Forest, whole: Whole, letters: f64) -> Pos
         piece: Piece { w: wide, ..piece },
         cards: (left, top),
         too_large,
+        letters,
         exact: false,
     }
 }
@@ -264,10 +265,11 @@ fn how(
         list.then(0.8, item.grouped(Group::Item))
     });
     top = top.then(3.0, list.grouped(Group::List));
-    if !poster.too_large.is_empty() {
-        let names: Vec<_> = poster.too_large.iter().map(|kind| setting.name(*kind)).collect();
-        let words = t.with("sheet-wall-too-large", &[("kinds", &names.join(", "))]);
+    if let Some(words) = places::told_too_large(setting, &poster.too_large) {
         top = top.then(1.5, setting.text(&words, Style::SMALL, wide));
+    }
+    if poster.letters < SMALLER {
+        top = top.then(1.5, setting.text(&setting.say("sheet-wall-small"), Style::SMALL, wide));
     }
     top = top.then(2.5, setting.to_mind(wide));
     let y = MARGIN + top.h + 5.0;

@@ -40,17 +40,15 @@ pub(crate) fn pieces(
 ) -> Vec<Piece> {
     let strong = Style { weight: Weight::Bold, ..style };
     let everybody = safety::for_everybody(setting.booklet.matrix);
-    // The second text of a caution stands beneath it, and never on another page.
-    let in_both = |piece: Piece, text: &str| match setting.second_text(text, style, wide) {
-        Some(second) => piece.then(0.0, second),
-        None => piece,
-    };
     let mut pieces: Vec<Piece> = Vec::new();
-    pieces.extend(everybody.map(|text| in_both(setting.text(text, strong, wide), text)));
+    if let Some(text) = everybody {
+        let whole = setting.whole(text).into_iter();
+        let first = whole.map(|part| setting.text(part, strong, wide)).collect();
+        pieces.extend(in_both(first, setting.second_caution(text, style, wide)));
+    }
     for (taxon, caution) in safety::of_kinds(setting.booklet.matrix) {
-        let name = format!("{}: ", setting.name(taxon));
-        let piece = setting.runs(&[(&name, strong), (caution, style)], wide);
-        pieces.push(in_both(piece, caution));
+        let first = of_kind(setting, (taxon, caution), (strong, style), wide);
+        pieces.extend(in_both(first, setting.second_caution(caution, style, wide)));
     }
     if pieces.is_empty() {
         return pieces;
@@ -66,6 +64,32 @@ pub(crate) fn pieces(
     let y = (8.0 - title.h) / 2.0;
     pieces.insert(0, sign.with(11.0, y, title));
     pieces
+}
+
+/// A caution behind the name of its kind, in pieces of which none is cut.
+pub(crate) fn of_kind(
+    setting: &Setting,
+    (taxon, caution): (TaxonIx, &str),
+    (strong, style): (Style, Style),
+    wide: f64,
+) -> Vec<Piece> {
+    let name = format!("{}: ", setting.name(taxon));
+    let part = |(at, part): (usize, &str)| match at {
+        0 => setting.runs(&[(&name, strong), (part, style)], wide),
+        _ => setting.text(part, style, wide),
+    };
+    setting.whole(caution).into_iter().enumerate().map(part).collect()
+}
+
+/// The second text of a caution stands beneath it, and on another page only where both are long.
+fn in_both(mut first: Vec<Piece>, mut second: Vec<Piece>) -> Vec<Piece> {
+    match (first.as_mut_slice(), second.as_mut_slice()) {
+        ([one], [other]) => vec![std::mem::take(one).then(0.0, std::mem::take(other))],
+        _ => {
+            first.extend(second);
+            first
+        }
+    }
 }
 
 /// The line at a question that is answered by touch; None: nothing there can hurt.

@@ -131,6 +131,7 @@ fn kind(booklet: &Booklet, parts: Parts<'_>, pictures: &Pictures, at: TaxonIx) -
             @else { p.sentence.missing { (t.say("phone-no-sentence")) } }
             @if let Some(caution) = &taxon.caution {
                 p.caution { (mark("caution")) strong { (t.say("phone-take-care")) } " " (Typed(caution)) }
+                (parts.in_second(parts.second.and_then(|second| second.text(caution))))
             }
         }
     }

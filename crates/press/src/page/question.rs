@@ -46,7 +46,7 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, parts: Parts<'_>, ix: usiz
             @if let Some(line) = second_look::line(booklet, question.couplet, 2) {
                 p.also { (Typed(&line)) }
             }
-            (before_touching(booklet, tree, ix))
+            (before_touching(booklet, tree, parts, ix))
             div.answers.leads[leads] {
                 (answer(booklet, tree, ("yes", &yes, in_second(true), shown.answer(ix, true)), question.yes))
                 (answer(booklet, tree, ("no", &no, in_second(false), shown.answer(ix, false)), question.no))
@@ -94,7 +94,7 @@ fn answer(
 /// What may hurt among the kinds that may still be in the hand, where the question makes people
 /// touch: one line that opens, so that the answers stay in sight. All such kinds are in the
 /// page: who could not tell further up may hold one that does not come out below this question.
-fn before_touching(booklet: &Booklet, tree: &Tree, ix: usize) -> Markup {
+fn before_touching(booklet: &Booklet, tree: &Tree, parts: Parts<'_>, ix: usize) -> Markup {
     let asked = tree.questions[ix].couplet.ask.as_ref();
     if !asked.is_some_and(|ask| booklet.matrix.character(ask.character).by_touch) {
         return html! {};
@@ -116,6 +116,7 @@ fn before_touching(booklet: &Booklet, tree: &Tree, ix: usize) -> Markup {
                     @for (taxon, name, caution) in kinds {
                         li data-kind=(taxon.0) hidden[!below.contains(&taxon)] {
                             strong { (Typed(name)) } ": " (Typed(caution))
+                            (parts.in_second(parts.second.and_then(|second| second.text(caution))))
                         }
                     }
                 }

@@ -8,6 +8,7 @@ use spinney_voice::wording;
 
 use super::Part;
 use crate::copies::{Class, Cutting, Said};
+use crate::key_pages::cautions;
 use crate::setting::{NOTES, Setting};
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
@@ -45,7 +46,7 @@ fn laid(setting: &Setting, paper: Paper, parts: &[Part], own: usize) -> Vec<Page
     flow.put(2.0, table(setting, parts, wide));
     flow.put(2.5, sums(setting, parts, own, wide));
     flow.put(4.0, order(setting, wide));
-    cautions(setting, &mut flow);
+    put_cautions(setting, &mut flow);
     flow.lines_to_write_on(&setting.say("sheet-for-myself"));
     flow.finish()
 }
@@ -140,7 +141,7 @@ fn order(setting: &Setting, wide: f64) -> Piece {
 }
 
 /// The cautions once more, since the adult reads this page first.
-fn cautions(setting: &Setting, flow: &mut Flow) {
+fn put_cautions(setting: &Setting, flow: &mut Flow) {
     let wide = flow.wide() - 2.0 * Flow::PADDING;
     let matrix = setting.booklet.matrix;
     let kinds: Vec<_> = safety::of_kinds(matrix).collect();
@@ -151,19 +152,15 @@ fn cautions(setting: &Setting, flow: &mut Flow) {
     let everybody = safety::for_everybody(matrix);
     pieces.extend(everybody.map(|text| setting.text(text, Style::STRONG, wide)));
     let rules = setting.text(&safety::local_rules(setting.t()), Style::SMALL, wide);
-    let each: Vec<_> = kinds
-        .iter()
-        .map(|(taxon, caution)| {
-            let name = format!("{}: ", setting.name(*taxon));
-            setting.runs(&[(&name, Style::SMALL_STRONG), (caution, Style::SMALL)], wide)
-        })
-        .collect();
+    let styles = (Style::SMALL_STRONG, Style::SMALL);
+    let each: Vec<_> =
+        kinds.iter().flat_map(|kind| cautions::of_kind(setting, *kind, styles, wide)).collect();
     let high: f64 = pieces.iter().chain(&each).map(|piece| piece.h + 0.5).sum();
     if high + rules.h + 2.0 * Flow::PADDING + 4.0 <= flow.room() {
         pieces.extend(each);
     } else if !each.is_empty() {
         // One page is what an adult reads in the doorway: the whole list is in the key.
-        let words = setting.t().count("sheet-many-cautions", each.len());
+        let words = setting.t().count("sheet-many-cautions", kinds.len());
         pieces.push(setting.text(&words, Style::BODY, wide));
     }
     pieces.push(rules);

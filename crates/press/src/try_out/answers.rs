@@ -31,14 +31,10 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     flow.finish()
 }
 
-/// The list beneath what an adult reads already: its heading, with the standing of the key, and
-/// the ways.
-pub(super) fn put_beneath(setting: &Setting, paper: Paper, flow: &mut Flow) {
-    let frame = setting.frame_of_key(paper, false, "sheet-answers", NOTES);
-    let badge = frame.badge(&setting.faces, Role::Paragraph).unwrap_or_default();
-    let (wide, room) = (flow.wide(), flow.wide() - badge.w - 4.0);
-    let title = setting.heading(2, &setting.say("sheet-answers"), Style::LARGE, room);
-    flow.put(6.0, title.with(wide - badge.w, 0.0, badge));
+/// The list beneath what an adult reads already: its heading and the ways.
+pub(super) fn put_beneath(setting: &Setting, flow: &mut Flow) {
+    let wide = flow.wide();
+    flow.put(6.0, setting.heading(2, &setting.say("sheet-answers"), Style::LARGE, wide));
     flow.put(1.0, setting.text(&setting.say("sheet-answers-about"), Style::SMALL, wide));
     table(setting, flow);
 }

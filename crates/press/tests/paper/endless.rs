@@ -8,7 +8,9 @@ use spinney_model::{
     Quantity, Scale, Scene, Share, StateIx, Step, Taxon, TaxonIx, Unit, Value, Walk, Wording,
 };
 use spinney_press::sheets::{Printing, SHEETS};
-use spinney_press::{Booklet, Drawn, Letters, Paper, Stamp, today, try_out};
+use spinney_press::{
+    Booklet, Drawn, LeafLength, Letters, Paper, Sizes, Stamp, Wall, today, try_out,
+};
 
 use crate::boxes::faults;
 use crate::hedge::{self, Walked};
@@ -154,7 +156,10 @@ fn whatever_is_printed_ends_and_stays_out_of_the_margin() {
         let booklet = Booklet { drawn, ..walked.booklet(Stamp::Draft) };
         let paper = [Paper::A4, Paper::Letter, Paper::A3][random.usize(..3)];
         let letters_of = [Letters::Usual, Letters::Large][random.usize(..2)];
-        let wished = Printing { paper, letters: letters_of, ..Printing::USUAL };
+        let wall = [Wall::AsNeeded, Wall::A2, Wall::A1][random.usize(..3)];
+        let places = ["", "2 cm", "9 cm", "20 cm"][random.usize(..4)];
+        let sizes = Sizes { places: LeafLength::read(places), wall };
+        let wished = Printing { paper, letters: letters_of, sizes, ..Printing::USUAL };
         let offered = SHEETS.iter().filter(|kind| {
             (kind.has_something)(&booklet) && kind.not_printed(&booklet, wished).is_none()
         });
@@ -169,7 +174,7 @@ fn whatever_is_printed_ends_and_stays_out_of_the_margin() {
                 assert!(
                     faults.is_empty(),
                     "{}: {kinds} kinds, {deep} deep, {many} ways, {letters} letters, \
-                     {letters_of:?}, {paper:?}: {faults:#?}",
+                     {letters_of:?}, {paper:?}, {sizes:?}: {faults:#?}",
                     kind.name
                 );
                 seen += 1;

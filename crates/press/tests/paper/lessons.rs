@@ -122,12 +122,27 @@ fn answers_stand_on_the_visits_second_page_where_there_is_one() {
     let scene = Scene { before_you_go, ..walked.matrix.scene().clone() };
     walked.matrix = matrix(walked.matrix.taxa().to_vec(), scene);
     assert_eq!([of_today(&walked, "The visit"), of_today(&walked, "Answers, for")], [2, 0]);
-    let sheet = today::sheet(&walked.booklet(Stamp::TryingOut), Paper::A4);
-    let words = pages(&sheet, "The visit")[1].words();
-    let (_, answers) = words.split_once("Answers, for the adult").expect("the answers");
-    assert!(words.contains("trying-out copy"), "{words}");
-    for taxon in walked.matrix.taxa() {
-        assert!(answers.lines().any(|line| line == taxon.name), "{}", taxon.name);
+    for (stamp, standing) in [
+        (Stamp::None, None),
+        (Stamp::TryingOut, Some("trying-out copy")),
+        (Stamp::Draft, Some("DRAFT")),
+    ] {
+        let sheet = today::sheet(&walked.booklet(stamp), Paper::A4);
+        let words: Vec<String> = sheet.pages[1..].iter().map(Page::words).collect();
+        let visit: Vec<_> = words.iter().filter(|words| words.contains("The visit")).collect();
+        assert_eq!(visit.len(), 2, "{stamp:?}");
+        // Whatever shows the key's ways says how it stands, on every page.
+        let all = ["trying-out copy", "DRAFT"];
+        for words in &visit {
+            for one in all {
+                let said = words.to_lowercase().contains(&one.to_lowercase());
+                assert_eq!(said, standing == Some(one), "{stamp:?}: {words}");
+            }
+        }
+        let (_, answers) = visit[1].split_once("Answers, for the adult").expect("the answers");
+        for taxon in walked.matrix.taxa() {
+            assert!(answers.lines().any(|line| line == taxon.name), "{}", taxon.name);
+        }
     }
 }
 

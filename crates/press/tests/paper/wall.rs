@@ -185,11 +185,17 @@ fn a_chart_is_exactly_a2_or_a1_when_somebody_wishes_it() {
                     match &placed.what {
                         What::Path(path) => {
                             let solid = path.pen.is_some_and(|pen| pen.dash == Dash::Solid);
-                            let [Segment::Move(a, b), Segment::Line(c, d)] = path.segments[..]
+                            let [
+                                Segment::Move(a, b),
+                                _,
+                                Segment::Line(c, d),
+                                _,
+                                Segment::Close,
+                            ] = path.segments[..]
                             else {
                                 continue;
                             };
-                            if solid && (c - a).max(d - b) > 400.0 {
+                            if solid && path.fill.is_none() && (c - a).max(d - b) > 400.0 {
                                 edges.push((x + a, y + b, x + c, y + d));
                             }
                         }
@@ -228,14 +234,60 @@ fn a_chart_is_exactly_a2_or_a1_when_somebody_wishes_it() {
 
 #[test]
 fn a_chart_that_has_no_room_is_refused() {
-    let walked = crate::endless::walked(40, 30, 1, 0);
-    let refused = |wall| {
+    let refused = |kinds: usize, wall| {
+        let walked = crate::endless::walked(kinds, 60, 1, 0);
         let sizes = Sizes { wall, ..Sizes::USUAL };
         let booklet = Booklet { sizes, ..walked.booklet(spinney_press::Stamp::None) };
         chart::wall::refused(&booklet, Paper::A4)
     };
-    assert_eq!(refused(Wall::A2), Some("print-wall-no-room"));
-    assert_eq!(refused(Wall::AsNeeded), None);
+    assert_eq!(refused(40, Wall::A2), Some("print-wall-no-room"));
+    // Whoever wished the larger one is not told to choose it.
+    assert_eq!(refused(61, Wall::A1), Some("print-wall-no-room-a1"));
+    assert_eq!([40, 61].map(|kinds| refused(kinds, Wall::AsNeeded)), [None, None]);
+}
+
+/// A place that somebody wished smaller than leaves that were measured says whose; and letters
+/// that are small on the wall are told.
+#[test]
+fn what_has_no_room_whole_and_small_letters_are_told() {
+    let walked = measured::walk();
+    let sizes = measured::sizes(&walked.matrix);
+    let named = |wished: Option<&str>,
+                 sheet: fn(&Booklet, Paper) -> spinney_press::sheet::Sheet| {
+        let places = wished.and_then(LeafLength::read);
+        let sizes = Sizes { places, ..Sizes::USUAL };
+        let booklet = Booklet { sizes, ..measured::booklet(&walked, &[]) };
+        let words = sheet(&booklet, Paper::A4).pages[0].words();
+        let words = words.split_whitespace().collect::<Vec<_>>().join(" ");
+        let told = words.split_once("Not every leaf fits whole into its place: ");
+        told.and_then(|(_, told)| Some(told.split_once(". Stick a smaller")?.0.to_owned()))
+    };
+    let longer = walked.matrix.taxa().iter().zip(&sizes);
+    let longer = longer.filter(|(_, size)| size.is_some_and(|size| size.blade > 45.0));
+    let mut longer: Vec<_> = longer.map(|(taxon, _)| taxon.name.clone()).collect();
+    assert!(longer.len() > 2 && longer.len() < sizes.iter().flatten().count(), "{longer:?}");
+    longer.sort();
+    for sheet in [album::sheet, chart::wall::sheet] {
+        let told = named(Some("45 mm"), sheet).expect("some are told");
+        let mut told: Vec<_> = told.split(", ").map(str::to_owned).collect();
+        told.sort();
+        assert_eq!(told, longer);
+        assert_eq!(named(None, sheet), None, "as large as was measured");
+    }
+    assert_eq!(named(Some("200 mm"), album::sheet), None);
+    // So large places have no room on any wall, and it says whose are smaller than their leaves.
+    assert!(named(Some("200 mm"), chart::wall::sheet).is_some());
+    // Forty questions on A1 need small letters, and twelve do not.
+    let small = |booklet: &Booklet| {
+        let wished = Sizes { wall: Wall::A1, ..Sizes::USUAL };
+        let booklet = Booklet { sizes: wished, ..booklet.clone() };
+        assert_eq!(chart::wall::refused(&booklet, Paper::A4), None);
+        let words = chart::wall::sheet(&booklet, Paper::A4).pages[0].words();
+        words.contains("The letters are small")
+    };
+    assert!(!small(&measured::booklet(&walked, &[])));
+    let deep = crate::endless::walked(41, 40, 1, 0);
+    assert!(small(&deep.booklet(spinney_press::Stamp::None)));
 }
 
 /// A person's wish holds for every kind, measured or not, in place of what the table says.

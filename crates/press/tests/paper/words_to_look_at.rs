@@ -90,10 +90,11 @@ fn no_word_beneath_a_drawing_is_broken() {
             for line in &block.lines {
                 let text: String = line.parts.iter().map(|part| part.text.as_str()).collect();
                 for word in text.split_whitespace().filter(|word| !word.ends_with(':')) {
+                    let word = word.trim_end_matches(',');
                     let whole = said.split([' ', ',']).any(|known| {
                         known == word || known.split_inclusive('-').any(|part| part == word)
                     });
-                    assert!(whole || word.ends_with(','), "{word} in {language}: {said}");
+                    assert!(whole, "{word} in {language}: {said}");
                     seen += 1;
                 }
             }
