@@ -17,7 +17,7 @@
 use std::fmt::Write;
 
 use spinney_model::limits::MENDS;
-use spinney_model::{Mend, NoMend};
+use spinney_model::{CannotMend, Mend, NoMend};
 
 /// The longest that is said back of a line, in characters.
 const LONGEST: usize = 80;
@@ -32,14 +32,14 @@ pub fn read(text: &str) -> Result<Vec<(usize, Mend)>, NoMend> {
         if line.is_empty() || line.starts_with('#') {
             continue;
         }
-        let mend = mend(line).filter(|_| mends.len() < MENDS);
-        mends.push((at + 1, mend.ok_or_else(|| no_mend(at + 1, line))?));
+        let no = |why| NoMend { line: at + 1, text: line.chars().take(LONGEST).collect(), why };
+        let mend = mend(line).ok_or_else(|| no(None))?;
+        if mends.len() == MENDS {
+            return Err(no(Some(CannotMend::TooMany)));
+        }
+        mends.push((at + 1, mend));
     }
     Ok(mends)
-}
-
-fn no_mend(line: usize, text: &str) -> NoMend {
-    NoMend { line, text: text.chars().take(LONGEST).collect(), why: None }
 }
 
 fn mend(line: &str) -> Option<Mend> {
@@ -143,6 +143,7 @@ mod tests {
             assert_eq!(read(line).map_err(|no| no.line), Err(1), "{line}");
         }
         let many = "leaf 1 is no leaf\n".repeat(MENDS + 1);
-        assert_eq!(read(&many).map_err(|no| no.line), Err(MENDS + 1));
+        let told = read(&many).map_err(|no| (no.line, no.why));
+        assert_eq!(told, Err((MENDS + 1, Some(CannotMend::TooMany))));
     }
 }

@@ -101,7 +101,7 @@ pub fn mended(
         leaves: after.leaves.into_iter().filter_map(leaf).collect(),
         left_out: without(&found.left_out, &after.taken),
         aside: after.aside,
-        scale: after.mm.map_or(found.scale, |mm| PictureScale::Said { dpi: 25.4 / mm }),
+        scale: after.mm.map_or(found.scale, |mm| PictureScale::OfRuler { dpi: 25.4 / mm }),
         mends: [found.mends.as_slice(), mends].concat(),
         size: found.size,
         halved: found.halved,

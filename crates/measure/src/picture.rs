@@ -63,7 +63,9 @@ impl Picture {
     /// one.
     fn on_card(&self) -> Option<Self> {
         match self.scale {
-            PictureScale::Said { .. } | PictureScale::OfFile { doubt: None, .. } => None,
+            PictureScale::Said { .. }
+            | PictureScale::OfRuler { .. }
+            | PictureScale::OfFile { doubt: None, .. } => None,
             _ => card::flat(&self.pixels),
         }
     }

@@ -171,6 +171,11 @@ pub enum PictureScale {
         /// Dots per inch.
         dpi: f64,
     },
+    /// By a ruler in the picture, of which a person named two marks.
+    OfRuler {
+        /// Dots per inch.
+        dpi: f64,
+    },
     /// The file says so.
     OfFile {
         /// Dots per inch.
@@ -206,6 +211,7 @@ impl PictureScale {
     fn times(self, by: f64) -> Self {
         match self {
             Self::Said { dpi } => Self::Said { dpi: by * dpi },
+            Self::OfRuler { dpi } => Self::OfRuler { dpi: by * dpi },
             Self::OfFile { dpi, doubt } => Self::OfFile { dpi: by * dpi, doubt },
             Self::OfCard { dpi, off } => Self::OfCard { dpi: by * dpi, off },
             Self::Unknown(why) => Self::Unknown(why),
@@ -215,9 +221,10 @@ impl PictureScale {
     /// How many mm a pixel is long, where that is known.
     pub fn mm(self) -> Option<f64> {
         match self {
-            Self::Said { dpi } | Self::OfFile { dpi, .. } | Self::OfCard { dpi, .. } => {
-                Some(25.4 / dpi)
-            }
+            Self::Said { dpi }
+            | Self::OfRuler { dpi }
+            | Self::OfFile { dpi, .. }
+            | Self::OfCard { dpi, .. } => Some(25.4 / dpi),
             Self::Unknown(_) => None,
         }
     }

@@ -80,6 +80,7 @@ fn scale(t: Tongue, scale: PictureScale) -> String {
     let with = |message, dpi: f64| t.with(message, &[("dpi", &number(dpi))]);
     match scale {
         PictureScale::Said { dpi } => with("measure-scale-said", dpi),
+        PictureScale::OfRuler { dpi } => with("measure-scale-of-ruler", dpi),
         PictureScale::OfFile { dpi, doubt: None } => with("measure-scale-of-file", dpi),
         PictureScale::OfFile { dpi, doubt: Some(Doubt::Usual) } => {
             with("measure-scale-doubtful", dpi)
@@ -112,6 +113,7 @@ pub fn scale_on_screen(t: Tongue, of: PictureScale) -> String {
             &[("dpi", &number(dpi)), ("longer", &(longer / 10.0).round())],
         ),
         PictureScale::Said { .. }
+        | PictureScale::OfRuler { .. }
         | PictureScale::OfFile { doubt: None, .. }
         | PictureScale::OfCard { .. }
         | PictureScale::Unknown(NoScale::Camera | NoScale::NotSquare) => scale(t, of),

@@ -152,6 +152,7 @@ texts! {
         let unknown = [NoScale::NotSaid, NoScale::Camera, too_large, NoScale::NotSquare];
         let known = [
             Scale::Said { dpi },
+            Scale::OfRuler { dpi },
             Scale::OfFile { dpi, doubt: None },
             Scale::OfFile { dpi, doubt: Some(Doubt::Usual) },
             Scale::OfCard { dpi, off: 0.1 },

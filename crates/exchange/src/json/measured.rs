@@ -33,7 +33,7 @@ struct PictureShape {
     height: u32,
     /// Dots per inch; null: not known, and then there are no lengths.
     dpi: Option<f64>,
-    /// Where that comes from (said: by the person; doubtful: the file says 72 or 96), or why it
+    /// Where that comes from (said: by the person; ruler: by one in the picture; doubtful: the file says 72 or 96), or why it
     /// is not known.
     #[cfg_attr(test, schemars(with = "described::Scale"))]
     scale: &'static str,

@@ -111,6 +111,7 @@ pub(crate) fn left_out(what: LeftOut) -> &'static str {
 pub(crate) fn scale(scale: PictureScale) -> &'static str {
     match scale {
         PictureScale::Said { .. } => "said",
+        PictureScale::OfRuler { .. } => "ruler",
         PictureScale::OfFile { doubt: None, .. } => "of file",
         PictureScale::OfFile { doubt: Some(Doubt::Usual), .. } => "doubtful",
         PictureScale::OfCard { .. } => "scale card",

@@ -83,6 +83,8 @@ impl Mend {
 /// Why a mend cannot be done.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum CannotMend {
+    /// So many are not taken for one picture.
+    TooMany,
     /// There is no leaf of this number, or no longer.
     NoSuchLeaf {
         /// The number.

@@ -23,6 +23,7 @@ measure-leaves = { $count ->
 measure-picture = { $file }: { $leaves }.
 measure-leaf = Blatt { $number }
 measure-scale-said = Mit { $dpi } Punkten pro Zoll, wie angegeben.
+measure-scale-of-ruler = Mit { $dpi } Punkten pro Zoll, nach dem Lineal im Bild.
 measure-scale-of-file = Mit { $dpi } Punkten pro Zoll, wie es in der Datei steht.
 measure-scale-doubtful = In der Datei stehen { $dpi } Punkte pro Zoll. Das schreiben viele Programme, wenn sie es nicht wissen. Legt ein Blatt an ein Lineal: Stimmt die Länge nicht, gebt mit --dpi die richtige Zahl an.
 measure-scale-of-card = Auf dem Foto ist die Maßkarte: flach gelegt mit { $dpi } Punkten pro Zoll. Ihre Ringe liegen { $off } mm neben ihrem Platz.

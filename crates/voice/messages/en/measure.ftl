@@ -23,6 +23,7 @@ measure-leaves = { $count ->
 measure-picture = { $file }: { $leaves }.
 measure-leaf = Leaf { $number }
 measure-scale-said = At { $dpi } dots per inch, as you said.
+measure-scale-of-ruler = At { $dpi } dots per inch, by the ruler in the picture.
 measure-scale-of-file = At { $dpi } dots per inch, as the file says.
 measure-scale-doubtful = The file says { $dpi } dots per inch. Many programs write that when they do not know. Hold one leaf against a ruler: if the length is wrong, type the right number with --dpi.
 measure-scale-of-card = The scale card is in the photograph: laid flat at { $dpi } dots per inch. Its rings are { $off } mm from where they should be.

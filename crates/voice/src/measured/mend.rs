@@ -1,5 +1,6 @@
 //! Mends of leaves in words, and why one cannot be done.
 
+use spinney_model::limits::MENDS;
 use spinney_model::{CannotMend, Mend, NoMend};
 
 use crate::Tongue;
@@ -29,6 +30,7 @@ pub fn cannot_mend(t: Tongue, why: CannotMend) -> (String, String) {
         CannotMend::NoLength => t.told("mend-no-length", &[]),
         CannotMend::NotAcross { leaf } => t.told("mend-not-across", &[("leaf", &leaf)]),
         CannotMend::PartOfItself { leaf } => t.told("mend-part-of-itself", &[("leaf", &leaf)]),
+        CannotMend::TooMany => t.told("mend-many", &[("count", &MENDS)]),
         CannotMend::FarOff { leaf } => t.told("mend-far-off", &[("leaf", &leaf)]),
     }
 }

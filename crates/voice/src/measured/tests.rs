@@ -33,6 +33,7 @@ fn a_measure_is_rounded_to_its_plus_minus() {
 fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
     let scales = [
         PictureScale::Said { dpi: 300.0 },
+        PictureScale::OfRuler { dpi: 300.0 },
         PictureScale::OfFile { dpi: 300.0, doubt: None },
         PictureScale::OfFile { dpi: 72.0, doubt: Some(Doubt::Usual) },
         PictureScale::OfCard { dpi: 212.4, off: 0.08 },

@@ -106,7 +106,8 @@ pub(crate) fn address(to: String, told: &Told) -> String {
         (true, false) => "far",
         (true, true) => "left",
     };
-    format!("/finds?{query}of={}&said={}#{at}", told.left.len(), told.said.len())
+    let [left, said, far] = [told.left.len(), told.said.len(), told.far.len()];
+    format!("/finds?{query}of={left}&said={said}&far-of={far}#{at}")
 }
 
 /// What the address says was not understood, and what was left.
@@ -143,12 +144,14 @@ fn not_read(asked: &Asked<'_>) -> Markup {
 fn far_from_others(asked: &Asked<'_>) -> Markup {
     let t = asked.tongue;
     let far = asked.request.query.iter().filter(|(name, _)| name == "far").take(TOLD);
-    let mut far = far.peekable();
+    let far: Vec<&str> = far.map(|(_, sentence)| sentence.as_str()).collect();
+    let all = asked.request.asked("far-of").parse().unwrap_or(0).max(far.len());
     html! {
-        @if far.peek().is_some() {
+        @if !far.is_empty() {
             section.finding.look #far {
                 h2 { (t.say("finds-far")) }
-                ul { @for (_, sentence) in far { li dir="auto" { (sentence) } } }
+                ul { @for sentence in &far { li dir="auto" { (sentence) } } }
+                @if all > far.len() { p { (t.count("finds-left-more", all - far.len())) } }
                 p.remedy { (t.say("finds-far-remedy")) }
             }
         }
@@ -226,7 +229,7 @@ mod tests {
             let address = address("/finds".to_owned(), &all);
             assert!(address.len() < BYTES + 40, "{letter}: {}", address.len());
             assert!(address.matches("left=").count() >= told, "{letter}: {address}");
-            assert!(address.ends_with("of=20&said=0#left"), "all are counted");
+            assert!(address.ends_with("of=20&said=0&far-of=0#left"), "all are counted");
         }
     }
 }

@@ -54,7 +54,8 @@ impl SizesTyped {
             label for="places" { (t.say("print-places")) }
             input #places name="places" inputmode="decimal" maxlength=(LONGEST) size="6"
                 placeholder=(t.say("print-places-measured")) value=(self.places)
-                aria-describedby="places-about" aria-invalid=[refused.then_some("true")];
+                aria-describedby=(if refused { "places-not places-about" } else { "places-about" })
+                aria-invalid=[refused.then_some("true")];
             p.quiet #places-about { (t.say("print-places-about")) }
             @if refused {
                 p #places-not {

@@ -225,6 +225,7 @@ fn of_word<T: Copy>(words: &[(&str, T)], word: &str) -> Option<T> {
 pub(super) fn scale_in_words(scale: PictureScale) -> String {
     match scale {
         PictureScale::Said { dpi } => format!("said {dpi}"),
+        PictureScale::OfRuler { dpi } => format!("ruler {dpi}"),
         PictureScale::OfFile { dpi, doubt: None } => format!("file {dpi}"),
         PictureScale::OfFile { dpi, doubt: Some(Doubt::Usual) } => format!("usual {dpi}"),
         PictureScale::OfCard { dpi, off } => format!("card {dpi} {off}"),
@@ -242,6 +243,7 @@ pub(super) fn scale_of_words(words: &str) -> Option<PictureScale> {
     let numbers = numbers(rest)?;
     Some(match (word, numbers.as_slice()) {
         ("said", &[dpi]) => PictureScale::Said { dpi: above_nothing(dpi)? },
+        ("ruler", &[dpi]) => PictureScale::OfRuler { dpi: above_nothing(dpi)? },
         ("file", &[dpi]) => PictureScale::OfFile { dpi: above_nothing(dpi)?, doubt: None },
         ("usual", &[dpi]) => {
             PictureScale::OfFile { dpi: above_nothing(dpi)?, doubt: Some(Doubt::Usual) }

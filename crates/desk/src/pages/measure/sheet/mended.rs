@@ -35,7 +35,7 @@ impl Sheet {
         let leaves = after.leaves.iter().map(|leaf| self.leaf(t, leaf));
         let leaves = leaves.collect::<Result<_, _>>()?;
         let left_out = spinney_measure::without(&self.found.left_out, &after.taken);
-        let scale = match after.mm.map(|mm| PictureScale::Said { dpi: 25.4 / mm }) {
+        let scale = match after.mm.map(|mm| PictureScale::OfRuler { dpi: 25.4 / mm }) {
             Some(scale) if self.halved => scale.doubled(),
             Some(scale) => scale,
             None => self.found.scale,

@@ -82,6 +82,7 @@ fn every_scale_comes_back() {
     let large = NoScale::TooLarge { dpi: 72.0, longer: 1237.5 };
     for of in [
         PictureScale::Said { dpi: 300.0 },
+        PictureScale::OfRuler { dpi: 299.5 },
         PictureScale::OfFile { dpi: 299.9994, doubt: None },
         PictureScale::OfFile { dpi: 72.0, doubt: Some(spinney_model::Doubt::Usual) },
         PictureScale::OfCard { dpi: 181.25, off: 0.093 },
@@ -116,7 +117,7 @@ fn a_picture_with_too_many_pixels_is_halved_and_its_leaf_is_as_long() {
         assert!((as_found - mended).abs() < 0.3, "{as_found} is not {mended}");
         let ruler = Mend::Length { between: [[0.0, 5.0], [150.0, 5.0]], mm: 25.4 };
         let ruled = half.mended(Tongue::of_terminal(), vec![ruler]).ok().expect("a ruler");
-        assert_eq!(ruled.now.scale, PictureScale::Said { dpi: 300.0 });
+        assert_eq!(ruled.now.scale, PictureScale::OfRuler { dpi: 300.0 });
         assert!((length(&ruled).expect("it has one") - as_found).abs() < 0.1);
         let [half, whole] = [half, whole]
             .map(|sheet| length(&sheet.at(Tongue::of_terminal(), 300.0)).expect("one"));
