@@ -25,7 +25,7 @@ use spinney_model::{BestKeys, Claim, Finding, Key, Matrix, Reasons, Refusal, Sha
 pub use spinney_model::KeyFileError;
 
 pub use forgive::forgiving;
-pub use measured::measured;
+pub use measured::{measured, thin};
 pub use read::{read, read_claim, read_key};
 pub use revise::{Revised, revised};
 pub use spread::spread;

@@ -39,7 +39,7 @@ pub use cut_out::{Upright, cut_out, upright, upright_again, upright_of_copy};
 pub use mended::{
     AfterMends, LeafAfterMends, Lying, LyingLeaf, mend, mended, place_inside, without,
 };
-pub use picture::{LITTLE_MEMORY, Picture, Small, formats, read, read_small};
+pub use picture::{LITTLE_MEMORY, Picture, Small, formats, read, read_small, takes};
 
 /// Finds the leaves of a picture and measures each.
 ///

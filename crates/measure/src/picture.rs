@@ -32,6 +32,11 @@ pub fn formats() -> impl Iterator<Item = (&'static str, &'static str)> {
     read.map(|(name, format)| (name, format.to_mime_type()))
 }
 
+/// What each pixel takes, in bytes, and each of a picture that is made smaller first: 16 bits a
+/// colour, what lies on the ground, the cut-outs (measured: `docs/measurements.md`).
+const TAKES: u64 = 16;
+const TAKES_LARGE: u64 = 4;
+
 /// The most memory that unpacking one picture may take, in bytes, where there is much: eight for each
 /// pixel of one that is measured whole, which sixteen bits a colour and clear parts need; three for
 /// each of a larger one.
@@ -102,6 +107,17 @@ impl Picture {
 pub fn read(bytes: &[u8], said: Option<f64>) -> Result<Picture, PictureError> {
     let most = Most { pixels: SCAN_PIXELS, memory: MOST_MEMORY };
     read_with(bytes, said, &most, PICTURE_PIXELS).map(|small| small.picture)
+}
+
+/// About how many bytes it takes to measure a picture and to draw what was measured, by its head:
+/// for whoever measures several at once. What is no picture takes nothing.
+pub fn takes(bytes: &[u8]) -> usize {
+    let reader = ImageReader::new(Cursor::new(bytes)).with_guessed_format();
+    let size = reader.ok().and_then(|reader| reader.into_dimensions().ok());
+    let (width, height) = size.unwrap_or((0, 0));
+    let pixels = u64::from(width) * u64::from(height);
+    let each = if pixels > PICTURE_PIXELS { TAKES_LARGE } else { TAKES };
+    bytes.len() + usize::try_from(pixels.min(SCAN_PIXELS) * each).unwrap_or(usize::MAX)
 }
 
 /// A picture that was read in little memory.

@@ -178,7 +178,9 @@ fn a_ruler_that_lies_beside_the_leaves_says_how_long_they_are() {
     let ruler =
         |mm| Mend::Length { between: [[0.5, 9.0], at([50.8, 0.0]).map(|x| x.max(9.0))], mm };
     let now = mended(&unknown, &[ruler(50.8)]).expect("it is long enough");
-    assert!(matches!(now.scale, PictureScale::OfRuler { dpi } if (dpi / DPI - 1.0).abs() < 0.01));
+    assert!(
+        matches!(now.scale, PictureScale::OfRuler { dpi } if (dpi / DPI - 1.0).abs() < 0.01)
+    );
     near(how_much(&now.leaves[0], Measurand::BladeLength), leaf.truth.length, 0.01);
     assert_eq!(now.leaves[0].notes, found.leaves[0].notes, "nobody mended the leaf");
     // Twice as long a ruler: twice as long a leaf; the last word counts.

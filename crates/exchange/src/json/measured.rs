@@ -4,7 +4,9 @@
 //! `docs/measure.schema.json`. Nothing of it is read back.
 
 use serde::Serialize;
-use spinney_model::{LeftOut, Measurand, Measure, MeasuredLeaf, MeasuredPicture, NotMeasured};
+use spinney_model::{
+    LeafLines, LeftOut, Measurand, Measure, MeasuredLeaf, MeasuredPicture, NotMeasured,
+};
 
 #[cfg(test)]
 use super::described;
@@ -113,6 +115,18 @@ pub fn measured(pictures: &[(String, MeasuredPicture)]) -> String {
     super::printed(&Shape { pictures: pictures.iter().map(picture).collect() })
 }
 
+/// Takes what is not written out of the lines of a leaf: what follows is written as before.
+pub fn thin(lines: &mut LeafLines) {
+    let step = step(&lines.outline);
+    lines.outline = lines.outline.iter().copied().step_by(step).collect();
+    lines.blade = Vec::new();
+}
+
+/// Every how manyeth point of an outline is written.
+fn step(outline: &[[f64; 2]]) -> usize {
+    outline.len().div_ceil(POINTS).max(1)
+}
+
 fn picture((file, picture): &(String, MeasuredPicture)) -> PictureShape {
     let left_out = |(what, count): &(LeftOut, usize)| LeftOutShape {
         what: words::left_out(*what),
@@ -131,7 +145,7 @@ fn picture((file, picture): &(String, MeasuredPicture)) -> PictureShape {
 }
 
 fn leaf(leaf: &MeasuredLeaf) -> LeafShape {
-    let step = leaf.lines.outline.len().div_ceil(POINTS).max(1);
+    let step = step(&leaf.lines.outline);
     LeafShape {
         leaf: leaf.number,
         measures: leaf.measures.iter().map(measure).collect(),

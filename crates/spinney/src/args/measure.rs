@@ -17,12 +17,13 @@ use super::{Paper, Unfit};
     spinney measure scan.png\n  \
     spinney measure --scale-card scale-card.pdf\n  \
     spinney measure oak.png hazel.jpg --dpi 300 --out leaves\n  \
+    spinney measure scans --out leaves\n  \
     spinney measure scan.png --format csv > leaves.csv\n\n\
     docs/measure.md says how each measure is defined, and how far it may be off."
 )]
 pub(crate) struct Measure {
     /// Scans of leaves on a plain ground, or photographs of leaves on the scale card: PNG, JPEG,
-    /// TIFF, WebP or BMP.
+    /// TIFF, WebP or BMP. A folder stands for all pictures in it.
     #[arg(value_name = "FILES", required_unless_present = "scale_card")]
     pub(crate) files: Vec<PathBuf>,
     /// Dots per inch of all pictures, whatever the files say.

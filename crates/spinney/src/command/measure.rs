@@ -1,8 +1,11 @@
 //! `spinney measure`: the leaves in scans and photographs, with their measures.
 
+mod pictures;
+mod side_by_side;
+
 use std::collections::BTreeSet;
 use std::fmt::Write;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use spinney_exchange::{json, measured, mends};
 use spinney_measure::Picture;
@@ -26,32 +29,53 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     }
     let mends = args.mends.as_deref().map(|path| mends_of(path, args)).transpose()?;
     let mends = mends.as_ref();
+    let files = pictures::all(&args.files)?;
     let mut folder = args.out.as_ref().map(|path| Folder::make(path, over)).transpose()?;
-    let mut names = Names::default();
+    let names = Names::all(&files);
     let mut progress = Progress::new();
+    let told = |done: usize| match files.as_slice() {
+        [only] => t.with("measure-looking", &[("file", &only.display())]),
+        _ => t.with("measure-looking-at", &[("done", &done), ("all", &files.len())]),
+    };
+    progress.say(&told(0));
+    let work = |path: &Path, bytes: &[u8]| {
+        let (picture, found) = measured_in(path, bytes, args.dpi)?;
+        let mut measured = mended(found, mends)?;
+        let beside = args.out.as_ref().map(|_| beside(t, (bytes, &picture), &measured));
+        // What lies about until the others are measured is as short as it is written.
+        measured.leaves.iter_mut().for_each(|leaf| json::thin(&mut leaf.lines));
+        Ok::<_, Failure>((measured, beside.unwrap_or_default()))
+    };
+    let mut looked: Vec<Option<Result<MeasuredPicture, Failure>>> = Vec::new();
+    looked.resize_with(files.len(), || None);
+    let mut done = 0;
+    side_by_side::each(&files, work, |at, made| {
+        done += 1;
+        progress.say(&told(done));
+        looked[at] = Some(match (made, &mut folder) {
+            (Ok((measured, beside)), Some(folder)) => {
+                for (ending, bytes) in beside {
+                    folder.write(&format!("{}-{ending}", names[at]), &bytes)?;
+                }
+                Ok(measured)
+            }
+            (made, _) => made.map(|(measured, _)| measured),
+        });
+        Ok(())
+    })?;
+    drop(progress);
     let mut all: Vec<(String, MeasuredPicture)> = Vec::new();
     let mut failed = false;
-    for path in &args.files {
-        progress.say(&t.with("measure-looking", &[("file", &path.display())]));
-        let bytes = opened::scan_bytes(path)?;
-        let measured = measured_in(path, &bytes, args.dpi);
-        match measured.and_then(|(picture, found)| Ok((picture, mended(found, mends)?))) {
-            Ok((picture, measured)) => {
-                if let Some(folder) = &mut folder {
-                    let name = names.of(path);
-                    write_beside(t, folder, &name, (&bytes, &picture), &measured)?;
-                }
-                all.push((path.display().to_string(), measured));
-            }
+    for (path, looked) in files.iter().zip(looked.into_iter().flatten()) {
+        match looked {
+            Ok(measured) => all.push((path.display().to_string(), measured)),
             // A picture that cannot be measured does not lose the others.
             Err(failure) => {
-                progress.clear();
                 failure.tell(t);
                 failed = true;
             }
         }
     }
-    drop(progress);
     if all.is_empty() {
         return Ok(false);
     }
@@ -141,27 +165,28 @@ fn mended(found: MeasuredPicture, mends: Option<&Mends>) -> Result<MeasuredPictu
     })
 }
 
-/// Writes the picture with its lines, and each leaf alone.
-fn write_beside(
+/// A file that is written of a picture: how its name goes on after the picture's, and its bytes.
+type Beside = (String, Vec<u8>);
+
+/// The picture with its lines, and each leaf alone.
+fn beside(
     t: Tongue,
-    folder: &mut Folder,
-    name: &str,
     (bytes, picture): (&[u8], &Picture),
     measured: &MeasuredPicture,
-) -> Result<(), Failure> {
+) -> Vec<Beside> {
+    let mut files = Vec::new();
     // What could be measured can be shown.
-    let Ok(shown) = picture.looked_at(bytes) else { return Ok(()) };
-    if let Ok(sheet) = measured_picture::sheet(t, &shown, measured, name.to_owned()) {
-        for page in &sheet.pages {
-            folder.write(&format!("{name}-measured.svg"), svg::write(page).as_bytes())?;
-        }
+    let Ok(shown) = picture.looked_at(bytes) else { return files };
+    if let Ok(sheet) = measured_picture::sheet(t, &shown, measured, String::new()) {
+        let pages = sheet.pages.iter().map(|page| svg::write(page).into_bytes());
+        files.extend(pages.map(|page| ("measured.svg".to_owned(), page)));
     }
     for leaf in &measured.leaves {
         if let Ok(file) = spinney_measure::cut_out(picture, &leaf.lines) {
-            folder.write(&format!("{name}-leaf-{:02}.png", leaf.number), &file)?;
+            files.push((format!("leaf-{:02}.png", leaf.number), file));
         }
     }
-    Ok(())
+    files
 }
 
 /// What the files written of a picture are called after it, no two alike.
@@ -171,6 +196,12 @@ struct Names {
 }
 
 impl Names {
+    /// One for each, in their order.
+    fn all(files: &[PathBuf]) -> Vec<String> {
+        let mut names = Self::default();
+        files.iter().map(|path| names.of(path)).collect()
+    }
+
     fn of(&mut self, path: &Path) -> String {
         let stem = path.file_stem().unwrap_or("stdin".as_ref()).to_string_lossy().into_owned();
         let stem = if stem == "-" { "stdin".to_owned() } else { stem };

@@ -15,6 +15,7 @@ measure-amount = { $value } ± { $half }{ $unit }
 
 ## Bilder.
 measure-looking = { $file } wird gemessen …
+measure-looking-at = Gemessen sind { $done } von { $all } Bildern …
 measure-leaves = { $count ->
     [0] kein Blatt
     [one] 1 Blatt

@@ -15,6 +15,7 @@ measure-amount = { $value } ± { $half }{ $unit }
 
 ## Pictures.
 measure-looking = Measuring { $file } …
+measure-looking-at = Measuring: { $done } of { $all } pictures are done …
 measure-leaves = { $count ->
     [0] no leaf
     [one] 1 leaf
