@@ -8,6 +8,8 @@
 #[path = "packing/packed.rs"]
 mod packed;
 
+use std::collections::BTreeMap;
+
 use fastrand::Rng;
 use packed::packed;
 use spinney_fixtures::leaves::scan::Page;
@@ -18,20 +20,32 @@ use spinney_model::{
 };
 
 /// The shapes by which the ± was set.
-const SET: [Shape; 4] = [Shape::Ellipse, Shape::Obovate, Shape::Rhombus, Shape::Lance];
+const SET: [Shape; 7] = [
+    Shape::Ellipse,
+    Shape::Obovate,
+    Shape::Rhombus,
+    Shape::Lance,
+    Shape::Ovate,
+    Shape::Oblong,
+    Shape::Heart,
+];
 /// The shapes by which it is judged.
-const JUDGED: [Shape; 3] = [Shape::Ovate, Shape::Oblong, Shape::Heart];
+const JUDGED: [Shape; 3] = [Shape::Deltoid, Shape::Spatulate, Shape::Lens];
 
 /// A drawn leaf and what was measured of it.
 struct Pair {
     truth: Truth,
     leaf: Option<MeasuredLeaf>,
+    shape: Shape,
+    dpi: f64,
+    shade: f64,
+    jpeg: bool,
     told: String,
 }
 
 fn main() {
     let count = std::env::args().filter_map(|word| word.parse().ok()).next().unwrap_or(8);
-    for (name, shapes, seed) in [("set", &SET[..], 1), ("judged", &JUDGED[..], 2)] {
+    for (name, shapes, seed) in [("set", &SET[..], 1), ("judged", &JUDGED[..], 3)] {
         let mut rng = Rng::with_seed(seed);
         let mut pairs = Vec::new();
         for shape in shapes {
@@ -78,6 +92,10 @@ fn drawn(rng: &mut Rng, shape: Shape, edge: Edge, lobes: usize) -> Pair {
     Pair {
         truth: plan.leaf().truth,
         leaf: leaf.and_then(|picture| picture.leaves.into_iter().next()),
+        shape,
+        dpi: page.dpi,
+        shade: page.shade,
+        jpeg,
         told,
     }
 }
@@ -99,6 +117,39 @@ fn truth(of: &Truth, what: Measurand) -> Option<f64> {
         Measurand::Roundness => 4.0 * std::f64::consts::PI * of.area / of.perimeter.powi(2),
         Measurand::Solidity => return None,
     })
+}
+
+/// What leaves are told apart by: each by itself.
+const STRATA: [(&str, fn(&Pair) -> String); 5] = [
+    ("shape", |pair| format!("{:?}", pair.shape)),
+    ("edge", |pair| format!("{:?} {}", pair.truth.edge, pair.truth.lobes)),
+    ("dpi", |pair| format!("{}", pair.dpi)),
+    ("file", |pair| if pair.jpeg { "JPEG" } else { "PNG" }.to_owned()),
+    ("shade", |pair| format!("{}", pair.shade)),
+];
+
+/// How many lie inside of their ± in each stratum, and the ± to the median there.
+fn told_strata(all: &[Off<'_>]) {
+    for (name, of) in STRATA {
+        let mut strata: BTreeMap<String, Vec<&Off<'_>>> = BTreeMap::new();
+        for off in all {
+            strata.entry(of(off.pair)).or_default().push(off);
+        }
+        let told: Vec<String> = strata
+            .iter()
+            .map(|(stratum, all)| {
+                let inside = all.iter().filter(|off| off.by <= off.plus_minus).count();
+                let median =
+                    |of: fn(&Off<'_>) -> f64| quantile(all.iter().map(|off| of(off)), 0.5);
+                format!(
+                    "{stratum} {:.0} % ({:.1})",
+                    100.0 * inside as f64 / all.len() as f64,
+                    median(|off| off.plus_minus) / median(|off| off.by)
+                )
+            })
+            .collect();
+        println!("    {name}: {}", told.join(", "));
+    }
 }
 
 /// How far one measure is off.
@@ -146,6 +197,7 @@ fn told(name: &str, pairs: &[Pair]) {
             100.0 * inside as f64 / all.len() as f64,
             quantile(all.iter().map(|off| off.plus_minus), 0.5) / by(0.5),
         );
+        told_strata(&all);
         if std::env::var("WORST").is_ok() {
             all.sort_by(|a, b| b.share.total_cmp(&a.share));
             for off in all.iter().take(6) {

@@ -30,6 +30,8 @@ pub(crate) struct Axis {
     pub(crate) midrib: Vec<Point>,
     /// Along it.
     pub(crate) length: f64,
+    /// How much of a pointed tip is too thin to be seen: it lies beyond the midrib line.
+    pub(crate) unseen: f64,
     /// From the outermost place of one side to that of the other, at right angles.
     pub(crate) width: f64,
     /// A line across of that width.
@@ -67,8 +69,39 @@ pub(crate) fn axis(blade: &[Point], base: Point, said: Option<Point>) -> Axis {
     let length = length(&midrib);
     let straight =
         flat.iter().map(|point| [point[0] * length, bend.aside(*point) * chord.length]);
-    let straight = straight.collect();
-    Axis { length, midrib, width: (left.0 - right.0) * chord.length, across, straight }
+    let straight: Vec<Point> = straight.collect();
+    let unseen = unseen_tip(&straight, length);
+    Axis { length, unseen, midrib, width: (left.0 - right.0) * chord.length, across, straight }
+}
+
+/// Where both sides of a tip are looked at, in pixels from its end.
+const NEAR_TIP: [f64; 2] = [4.0, 10.0];
+/// How wide a tip must be to be seen, in pixels: the blur of a scanner and of the outline.
+const SEEN: f64 = 3.0;
+
+/// How far beyond its end the sides of a pointed tip would meet, in pixels: no farther than what
+/// is too thin to be seen. Of a blunt tip that is nothing.
+fn unseen_tip(straight: &[Point], length: f64) -> f64 {
+    let [near, far] = NEAR_TIP.map(|by| across(straight, length - by));
+    let (Some(near), Some(far)) = (near, far) else { return 0.0 };
+    let slope = (far - near) / (NEAR_TIP[1] - NEAR_TIP[0]);
+    if slope <= 0.0 {
+        return 0.0;
+    }
+    (near / slope - NEAR_TIP[0]).clamp(0.0, SEEN / slope)
+}
+
+/// How wide a blade is at a place along its midrib line.
+fn across(straight: &[Point], along: f64) -> Option<f64> {
+    let mut span = (f64::MAX, f64::MIN);
+    for (at, a) in straight.iter().enumerate() {
+        let b = straight[(at + 1) % straight.len()];
+        if (a[0] - along) * (b[0] - along) <= 0.0 && a[0] != b[0] {
+            let aside = a[1] + (along - a[0]) / (b[0] - a[0]) * (b[1] - a[1]);
+            span = (span.0.min(aside), span.1.max(aside));
+        }
+    }
+    (span.0 < span.1).then_some(span.1 - span.0)
 }
 
 /// The chord to where the tip seems to be.

@@ -34,6 +34,9 @@ const HOLES: f64 = 0.004;
 /// Below this contrast a leaf is said to be faint.
 const FAINT: f64 = 0.22;
 
+/// So many pixels behind its base a blade makes a notch there.
+const NOTCH: f64 = 3.0;
+
 /// So many of what was left out are kept with their outlines, the largest: a person may take them for
 /// leaves.
 const ASIDE: usize = 26;
@@ -113,7 +116,7 @@ impl Outlined {
             None => (piece.clone(), level),
         };
         let rough = outline::outline(contrast, &piece, level);
-        let around = evenly(&rough);
+        let around = outline::between(contrast, &evenly(&rough), middle);
         let mut notes = Vec::new();
         if area(&rough) - piece.pixels as f64 > HOLES * area(&rough) {
             notes.push(LeafNote::Holes);
@@ -188,13 +191,21 @@ impl Marked {
         let seen = form::Seen { blade: &blade, base, axis: &axis, mm };
         let form = seen.form(piece, cut.as_ref());
         let sizes = Sizes {
-            length: axis.length,
+            length: axis.length + axis.unseen,
             width: axis.width,
             stalk: cut.as_ref().map(|cut| cut.length),
-            unsure: cut.as_ref().map_or(0.0, |cut| cut.unsure),
             area: area(&blade),
             perimeter: perimeter(&blade),
             hull: area(&hull(&blade)),
+            seen: plus_minus::Seen {
+                unsure: cut.as_ref().map_or(0.0, |cut| cut.unsure),
+                unseen: axis.unseen,
+                teeth: form.teeth(),
+                uneven: form.is_uneven(),
+                notch: axis.straight.iter().any(|point| point[0] < -NOTCH),
+                based: form.leaflets.is_none() && (cut.is_some() || said.is_some()),
+                around: perimeter(&blade),
+            },
         };
         MeasuredLeaf {
             number: 0,
@@ -266,11 +277,10 @@ struct Sizes {
     length: f64,
     width: f64,
     stalk: Option<f64>,
-    /// How far the place may be off where blade and stalk meet.
-    unsure: f64,
     area: f64,
     perimeter: f64,
     hull: f64,
+    seen: plus_minus::Seen,
 }
 
 impl Sizes {
@@ -292,33 +302,24 @@ impl Sizes {
             Measurand::Solidity => (self.area / self.hull, 1.0),
             Measurand::Roundness => (4.0 * PI * self.area / self.perimeter.powi(2), 1.0),
         };
-        let in_pixels = |what, value| (value, self.plus_minus(what, value));
-        let length = in_pixels(Measurand::BladeLength, self.length);
+        let with = |what, value| (value, self.seen.of(what, value));
+        let length = with(Measurand::BladeLength, self.length);
         let plus_minus = match what {
             Measurand::LengthToWidth => {
-                let width = in_pixels(Measurand::BladeWidth, self.width);
-                plus_minus::of_ratio(value, length, width)
+                plus_minus::of_ratio(value, length, with(Measurand::BladeWidth, self.width))
             }
             Measurand::StalkToBlade => {
-                let stalk = in_pixels(Measurand::StalkLength, stalk?);
-                plus_minus::of_ratio(value, stalk, length)
+                plus_minus::of_ratio(value, with(Measurand::StalkLength, stalk?), length)
             }
-            _ => self.plus_minus(what, value) * unit,
+            Measurand::Roundness => {
+                // The perimeter counts twice.
+                let (around, off) = with(Measurand::Perimeter, self.perimeter);
+                let area = with(Measurand::BladeArea, self.area);
+                plus_minus::of_ratio(value, area, (around, 2.0 * off))
+            }
+            _ => self.seen.of(what, value) * unit,
         };
         Ok(Measure { what, value: value * unit, plus_minus })
-    }
-}
-
-impl Sizes {
-    /// The ± of a value in pixels.
-    fn plus_minus(&self, what: Measurand, value: f64) -> f64 {
-        let plus_minus = plus_minus::of(what, value, self.perimeter);
-        match what {
-            Measurand::BladeLength | Measurand::StalkLength => {
-                plus_minus.hypot(plus_minus::of_base(self.unsure))
-            }
-            _ => plus_minus,
-        }
     }
 }
 

@@ -33,7 +33,7 @@ mod resolution;
 mod stalk;
 mod turns;
 
-use spinney_model::{LeftOut, MeasuredPicture, PictureError};
+use spinney_model::{LeftOut, MeasuredPicture, PictureError, PictureScale};
 
 pub use cut_out::{Upright, cut_out, upright, upright_again, upright_of_copy};
 pub use mended::{
@@ -53,6 +53,9 @@ pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     let found = leaf::found(&contrast, level, picture.scale.mm());
     let mut leaves: Vec<_> = found.leaves;
     leaf::number(&mut leaves);
+    if matches!(picture.scale, PictureScale::OfCard { .. }) {
+        leaves.iter_mut().for_each(plus_minus::laid_flat);
+    }
     let mut left_out: Vec<(LeftOut, usize)> = Vec::new();
     for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {
         match found.left_out.iter().filter(|out| **out == what).count() {

@@ -13,6 +13,7 @@ use spinney_model::{
 
 use crate::leaf::{Marked, evenly};
 use crate::pieces::Piece;
+use crate::plus_minus;
 use crate::polygon::{Point, area, between, distance, encloses, from};
 
 /// So far beside a leaf a place may be said, of the square root of its area.
@@ -37,6 +38,8 @@ pub struct Lying {
     pub aside: Vec<Aside>,
     /// How long a pixel is in mm, where that is known.
     pub mm: Option<f64>,
+    /// Whether it was laid flat by a scale card.
+    pub flat: bool,
 }
 
 /// A leaf as it lies there.
@@ -94,7 +97,8 @@ pub fn mended(
     let (aside, mm) = (found.aside.clone(), found.scale.mm());
     let there: Vec<Mend> =
         mends.iter().map(|mend| if found.halved { mend.halved() } else { *mend }).collect();
-    let after = mend(Lying { leaves, aside, mm }, &there)?;
+    let flat = matches!(found.scale, PictureScale::OfCard { .. });
+    let after = mend(Lying { leaves, aside, mm, flat }, &there)?;
     let as_found = |number| found.leaves.iter().find(|leaf| leaf.number == number).cloned();
     let leaf = |leaf: LeafAfterMends| leaf.mended.or_else(|| as_found(leaf.number));
     Ok(MeasuredPicture {
@@ -146,7 +150,11 @@ pub fn mend(lying: Lying, mends: &[Mend]) -> Result<AfterMends, (usize, CannotMe
             false => None,
             true => {
                 let piece = Piece::inside(&marked.line)?;
-                Some(MeasuredLeaf { number, ..marked.leaf(&piece, said.or(lying.mm)) })
+                let mut leaf = marked.leaf(&piece, said.or(lying.mm));
+                if lying.flat {
+                    plus_minus::laid_flat(&mut leaf);
+                }
+                Some(MeasuredLeaf { number, ..leaf })
             }
         };
         Some(LeafAfterMends { number, of, mended: mended_leaf, lies_as_found: !mended })

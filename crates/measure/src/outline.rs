@@ -59,3 +59,81 @@ impl Border {
         Self { out: along, ..self }
     }
 }
+
+/// How far inside and outside of the line, in pixels, a leaf and the ground beside it are looked at.
+const BESIDE: [f64; 2] = [3.0, 4.0];
+/// How far the line may have to be moved, and by what steps that is looked for, in pixels.
+const FARTHEST: f64 = 2.0;
+const STEP: f64 = 0.25;
+/// Less than this share of a leaf's contrast it is not all leaf, and more than this not all ground.
+const LEAF: f64 = 0.7;
+const GROUND: f64 = 0.45;
+/// What the two places on one side may differ by, as a share of the leaf's contrast.
+const FLAT: f64 = 0.12;
+/// So many points to each side say together how far a point is moved.
+const ALONG: usize = 14;
+/// The fewest of them that say anything.
+const FEWEST: usize = 6;
+
+/// The same line where half of the contrast lies between the leaf and the ground *beside it*: a
+/// leaf's shade on the paper, or its own dark rim, moves the place at which one level is crossed. How far
+/// is the mean of what neighbours say; teeth and stalks too thin to have an inside and an outside say
+/// nothing and move as their neighbours do.
+pub(crate) fn between(contrast: &Contrast, line: &[[f64; 2]], middle: u16) -> Vec<[f64; 2]> {
+    let count = line.len();
+    if count < 2 * ALONG + 2 {
+        return line.to_vec();
+    }
+    let outward = |at: usize| {
+        let (a, b) = (line[(at + count - 2) % count], line[(at + 2) % count]);
+        let (x, y) = (b[0] - a[0], b[1] - a[1]);
+        let long = x.hypot(y).max(1e-9);
+        [y / long, -x / long]
+    };
+    let moved: Vec<Option<f64>> =
+        (0..count).map(|at| half(contrast, line[at], outward(at), f64::from(middle))).collect();
+    let sum = |at: usize| {
+        let near = (0..=2 * ALONG).filter_map(|by| moved[(at + count + by - ALONG) % count]);
+        near.fold((0.0, 0_usize), |(sum, seen), by| (sum + by, seen + 1))
+    };
+    let place = |at: usize| {
+        let (sum, seen) = sum(at);
+        let by = if seen < FEWEST { 0.0 } else { sum / seen as f64 };
+        let [x, y] = outward(at);
+        [line[at][0] + by * x, line[at][1] + by * y]
+    };
+    (0..count).map(place).collect()
+}
+
+/// How far outward of a point half of the contrast is reached; None: it has no clear inside or outside.
+fn half(contrast: &Contrast, at: [f64; 2], outward: [f64; 2], middle: f64) -> Option<f64> {
+    let seen = |by: f64| sampled(contrast, [at[0] + by * outward[0], at[1] + by * outward[1]]);
+    let inside = BESIDE.map(|by| seen(-by));
+    let outside = BESIDE.map(seen);
+    let flat = |two: [f64; 2]| (two[0] - two[1]).abs() <= FLAT * middle;
+    let clear = inside.iter().all(|value| *value >= LEAF * middle)
+        && outside.iter().all(|value| *value <= GROUND * middle);
+    if !clear || !flat(inside) || !flat(outside) {
+        return None;
+    }
+    let level = (inside[0] + inside[1] + outside[0] + outside[1]) / 4.0;
+    let (mut by, mut before) = (-FARTHEST, seen(-FARTHEST));
+    while by < FARTHEST {
+        let next = seen(by + STEP);
+        if before >= level && next < level {
+            return Some(by + STEP * (before - level) / (before - next));
+        }
+        (by, before) = (by + STEP, next);
+    }
+    None
+}
+
+/// The contrast between pixels.
+fn sampled(contrast: &Contrast, [x, y]: [f64; 2]) -> f64 {
+    let (left, top) = (x.floor(), y.floor());
+    let (right, down) = (x - left, y - top);
+    let value = |dx: i64, dy: i64| f64::from(contrast.at(left as i64 + dx, top as i64 + dy));
+    let upper = value(0, 0) + right * (value(1, 0) - value(0, 0));
+    let lower = value(0, 1) + right * (value(1, 1) - value(0, 1));
+    upper + down * (lower - upper)
+}

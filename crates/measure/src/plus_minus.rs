@@ -1,50 +1,104 @@
 //! How far a measure may be off: half of its 95 % interval.
 //!
-//! From a measure and the size of a pixel to its ±. Two parts that do not depend on each other: one
-//! in pixels (where an edge lies between two) and one in proportion (what is taken for the
-//! end of a midrib, for the beginning of a blade). The numbers were set on drawn leaves by
-//! `crates/measure/benches/drawn_leaves.rs` and judged on others; `docs/measurements.md` has both. They
+//! From a measure and how its leaf was seen to its ±, in pixels. Its parts do not depend on each other,
+//! so their squares add up: where an edge lies between two pixels; a share of the value (what is taken for
+//! the midrib); how gradually the blade begins and ends, which says how far its two ends may be off; and
+//! what teeth, waves and lobes add. Each number is the one by which 95 of 100 drawn leaves lie inside with
+//! the least width (the interval score of Gneiting and Raftery, *Strictly proper scoring rules*, 2007), set by
+//! `crates/measure/benches/drawn_leaves.rs`; `docs/measurements.md` has how far it holds on others. They
 //! say nothing of a scanner that is wrong itself, nor of a leaf that was folded.
 
-use spinney_model::Measurand;
+use spinney_model::{Measurand, MeasuredLeaf};
 
-/// The two parts of a measurand's ±: pixels, and a share of its value.
-fn parts(what: Measurand) -> (f64, f64) {
-    match what {
-        Measurand::BladeLength => (2.0, 0.018),
-        Measurand::BladeWidth => (1.5, 0.012),
-        Measurand::StalkLength => (4.0, 0.03),
-        // Of an area: pixels along its outline.
-        Measurand::BladeArea => (0.15, 0.012),
-        Measurand::Perimeter => (4.0, 0.05),
-        Measurand::LengthToWidth | Measurand::StalkToBlade => (0.0, 0.0),
-        Measurand::Solidity => (0.0, 0.012),
-        Measurand::Roundness => (0.0, 0.1),
+/// Where an edge lies, in pixels: along a blade, across it, along a stalk.
+const LENGTH: f64 = 1.5;
+const WIDTH: f64 = 1.35;
+const STALK: f64 = 1.4;
+/// The midrib line may lie askew: shares of the length, of the width of a plain blade and of one
+/// with waves or lobes.
+const ASKEW: f64 = 0.0045;
+const ASKEW_ACROSS: f64 = 0.0042;
+const ASKEW_UNEVEN: f64 = 0.009;
+/// The tips of teeth on both sides are blunt by a pixel.
+const TEETH_ACROSS: f64 = 1.2;
+/// Pixels along the outline whose area may lie on the other side of it.
+const AREA: f64 = 0.15;
+/// Around a blade; and by what a tooth comes out shorter.
+const AROUND: f64 = 5.5;
+const TOOTH: f64 = 2.4;
+/// Of how far the end of the blade was looked for, and of what is too thin at its tip to be seen: along
+/// the blade, along the stalk, around the blade.
+const UNSURE: [f64; 3] = [0.95, 0.71, 1.1];
+const UNSEEN: [f64; 2] = [0.8, 3.1];
+/// Where the blade reaches behind its base, the stalk's end is looked for in a notch that blur fills.
+const NOTCH: f64 = 2.7;
+/// Without a stalk, or with leaflets, nobody sees where the blade begins: a share of its length (a guess;
+/// no drawn leaf has judged it).
+const NO_BASE: f64 = 0.015;
+/// Of a hull, which is as well known as the area, and hardly differs from it.
+const SOLIDITY: f64 = 0.012;
+/// What a photograph adds that was laid flat by a scale card, as a share of a length; twice for an area
+/// (`tests/outside/leaves.py`).
+const FLAT: f64 = 0.007;
+
+/// How a leaf was seen.
+pub(crate) struct Seen {
+    /// How far the place may be off where blade and stalk meet.
+    pub(crate) unsure: f64,
+    /// How much of the tip is too thin to be seen.
+    pub(crate) unseen: f64,
+    /// How many teeth its edge has.
+    pub(crate) teeth: usize,
+    /// Whether its edge has waves or lobes.
+    pub(crate) uneven: bool,
+    /// Whether the blade reaches behind its base.
+    pub(crate) notch: bool,
+    /// Whether somebody sees where the blade begins.
+    pub(crate) based: bool,
+    /// How long its outline is.
+    pub(crate) around: f64,
+}
+
+impl Seen {
+    /// The ± of a length or an area in pixels, or of solidity.
+    pub(crate) fn of(&self, what: Measurand, value: f64) -> f64 {
+        let toothed = if self.teeth > 0 { TEETH_ACROSS } else { 0.0 };
+        let askew = if self.uneven { ASKEW_UNEVEN } else { ASKEW_ACROSS };
+        let notch = if self.notch { NOTCH } else { 0.0 };
+        let no_base = if self.based { 0.0 } else { NO_BASE * value };
+        let [unsure, unseen] = [self.unsure, self.unseen];
+        let parts: &[f64] = match what {
+            Measurand::BladeLength => {
+                &[LENGTH, ASKEW * value, UNSURE[0] * unsure, UNSEEN[0] * unseen, no_base]
+            }
+            Measurand::BladeWidth => &[WIDTH, askew * value, toothed],
+            Measurand::StalkLength => &[STALK, UNSURE[1] * unsure, notch],
+            Measurand::BladeArea => &[AREA * self.around],
+            Measurand::Perimeter => {
+                &[AROUND, TOOTH * self.teeth as f64, UNSURE[2] * unsure, UNSEEN[1] * unseen]
+            }
+            Measurand::Solidity => &[SOLIDITY],
+            // Worked out of others.
+            Measurand::LengthToWidth | Measurand::StalkToBlade | Measurand::Roundness => &[],
+        };
+        parts.iter().map(|part| part * part).sum::<f64>().sqrt()
     }
 }
-
-/// The ± of a length or an area in pixels, or of a shape. `around` is the length of the outline, for
-/// areas.
-pub(crate) fn of(what: Measurand, value: f64, around: f64) -> f64 {
-    let (pixels, share) = parts(what);
-    let pixels = match what {
-        Measurand::BladeArea => pixels * around,
-        _ => pixels,
-    };
-    pixels.hypot(share * value)
-}
-
-/// What it adds to the ± of a length that nobody sees where the blade begins: a share of how far it was
-/// looked for.
-pub(crate) fn of_base(unsure: f64) -> f64 {
-    UNSURE * unsure
-}
-
-/// See [`of_base`].
-const UNSURE: f64 = 0.8;
 
 /// The ± of one measure over another: shares add up as squares.
 pub(crate) fn of_ratio(ratio: f64, over: (f64, f64), under: (f64, f64)) -> f64 {
     let share = |(value, plus_minus): (f64, f64)| plus_minus / value;
     ratio * share(over).hypot(share(under))
+}
+
+/// What laying a photograph flat adds to the ± of a leaf.
+pub(crate) fn laid_flat(leaf: &mut MeasuredLeaf) {
+    for measure in leaf.measures.iter_mut().flatten() {
+        let share = match measure.what {
+            Measurand::BladeArea => 2.0 * FLAT,
+            Measurand::Solidity => 0.0,
+            _ => FLAT,
+        };
+        measure.plus_minus = measure.plus_minus.hypot(share * measure.value);
+    }
 }

@@ -17,6 +17,20 @@ pub struct LeafForm {
     pub ends: Option<Ends>,
 }
 
+impl LeafForm {
+    /// How many teeth its edge has, as far as they can be seen; waves are none.
+    pub fn teeth(&self) -> usize {
+        let edge = self.edge.as_ref().ok().filter(|edge| edge.kind != EdgeKind::Wavy);
+        edge.map_or(0, |edge| edge.teeth.iter().map(Vec::len).sum())
+    }
+
+    /// Whether its edge has waves, or it has lobes.
+    pub fn is_uneven(&self) -> bool {
+        self.lobes.as_ref().is_some_and(|lobes| lobes.count() > 1)
+            || self.edge.as_ref().is_ok_and(|edge| edge.kind == EdgeKind::Wavy)
+    }
+}
+
 /// A number with half of its 95 % interval.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct WithPlusMinus {
