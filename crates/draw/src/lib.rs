@@ -2,7 +2,7 @@
 //!
 //! From a table to a drawing of each kind that it describes well enough ([`Leaves`]), and from a
 //! word to drawings of what it means and of what it is taken for ([`of_word`]), and from the state
-//! of a column to what it looks like ([`of_state`]). A drawing is true
+//! of a column to what it looks like ([`of_state`]); and from a measured leaf to its lines ([`of_measured`]). A drawing is true
 //! or absent: it shows every feature that the table states of a leaf, or there is none.
 //!
 //! It is the table that is drawn, not the plant: kinds that the table does not tell apart look
@@ -13,6 +13,7 @@ mod blade;
 mod columns;
 mod leaf;
 mod leaf_words;
+mod measured;
 mod outlines;
 mod pen;
 mod states;
@@ -22,6 +23,7 @@ use spinney_model::{Drawing, LeafSize, Matrix, TaxonIx, Weight};
 
 use columns::Columns;
 use leaf::{Leaf, Part};
+pub use measured::of_measured;
 pub use states::of_state;
 pub use words::{Shows, of_word};
 

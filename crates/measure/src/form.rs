@@ -3,7 +3,7 @@
 //! From the line around a blade, its base and its midrib line, and the pixels of the whole leaf, to
 //! what can be counted. What the picture is too coarse for is not guessed.
 
-use spinney_model::LeafForm;
+use spinney_model::{LeafForm, VeinsUnseen};
 
 use crate::axis::Axis;
 use crate::edge::{Margin, edge};
@@ -57,6 +57,7 @@ impl Seen<'_> {
         };
         let unlobed = lobes.as_ref().is_some_and(|lobes| lobes.sinuses.is_none());
         let ends = unlobed.then(|| ends(self.axis));
-        LeafForm { leaflets, lobes, edge: edge(&margin, self.mm), ends }
+        let veins = Err(VeinsUnseen::NotLookedFor);
+        LeafForm { leaflets, lobes, edge: edge(&margin, self.mm), ends, veins }
     }
 }

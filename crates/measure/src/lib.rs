@@ -8,7 +8,7 @@
 //! In reading order: `picture` (bytes to pixels, `resolution`) · `card` (a photograph laid flat) ·
 //! `ground` (what is no leaf) · `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
 //! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is between them) ·
-//! `lobes` · `edge` · `ends` (base and tip) · `fourier` · `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) ·
+//! `lobes` · `edge` · `ends` (base and tip) · `fourier` · `leaflets` · `form` (what is counted of one) · `veins` · `leaf` (all measures of one) ·
 //! `plus_minus` · `mended` (what a person says otherwise).
 
 mod axis;
@@ -32,14 +32,27 @@ mod polygon;
 mod resolution;
 mod stalk;
 mod turns;
+mod veins;
 
-use spinney_model::{LeftOut, MeasuredPicture, PictureError, PictureScale};
+use spinney_model::{
+    LeftOut, MeasuredLeaf, MeasuredPicture, PictureError, PictureScale, VeinsUnseen,
+};
 
 pub use cut_out::{Upright, cut_out, upright, upright_again, upright_of_copy};
 pub use mended::{
     AfterMends, LeafAfterMends, Lying, LyingLeaf, mend, mended, place_inside, without,
 };
 pub use picture::{LITTLE_MEMORY, Picture, Small, formats, read, read_small, takes};
+
+/// Looks for the side veins of leaves that were put right by hand: their pixels were not needed for
+/// that.
+pub fn look_for_veins(picture: &Picture, measured: &mut MeasuredPicture) {
+    let not_looked = |leaf: &&mut MeasuredLeaf| {
+        leaf.form.veins.as_ref().err() == Some(&VeinsUnseen::NotLookedFor)
+    };
+    let leaves = measured.leaves.iter_mut().filter(not_looked);
+    leaves.for_each(|leaf| veins::look(&picture.pixels, leaf));
+}
 
 /// Finds the leaves of a picture and measures each.
 ///
@@ -56,6 +69,7 @@ pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     if matches!(picture.scale, PictureScale::OfCard { .. }) {
         leaves.iter_mut().for_each(plus_minus::laid_flat);
     }
+    leaves.iter_mut().for_each(|leaf| veins::look(&picture.pixels, leaf));
     let mut left_out: Vec<(LeftOut, usize)> = Vec::new();
     for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {
         match found.left_out.iter().filter(|out| **out == what).count() {

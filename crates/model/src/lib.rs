@@ -70,7 +70,7 @@ pub use measured::{
     Arrangement, Aside, BaseForm, CannotMend, Doubt, Edge, EdgeKind, EdgeUnseen, Ends, How,
     LeafForm, LeafLines, LeafNote, Leaflets, LeftOut, Lobes, Measurand, Measure, MeasuredIn,
     MeasuredLeaf, MeasuredPicture, Mend, NoMend, NoScale, NotMeasured, PictureError,
-    PictureScale, Sinuses, TeethPerCm, TipForm, WithPlusMinus,
+    PictureScale, Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
 };
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};

@@ -10,7 +10,7 @@ mod mend;
 
 pub use form::{
     Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes,
-    Sinuses, TeethPerCm, TipForm, WithPlusMinus,
+    Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
 };
 pub use mend::{CannotMend, Mend, NoMend};
 

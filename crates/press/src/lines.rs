@@ -118,6 +118,27 @@ pub fn svg(drawing: &Drawing, class: &str) -> String {
     )
 }
 
+/// The drawing as a file of its own, in its true size, for whoever prints it, hangs it up or colours
+/// it in; its title is what a listener hears.
+pub fn file(drawing: &Drawing, title: &str) -> String {
+    let [_, _, width, height] = drawing.frame;
+    let (red, green, blue) = Ink::Ink.rgb();
+    let mut text = format!(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width:.2}mm\" height=\"{height:.2}mm\" \
+         viewBox=\"{}\" role=\"img\" fill=\"none\" stroke=\"#{red:02x}{green:02x}{blue:02x}\" \
+         stroke-linecap=\"round\" stroke-linejoin=\"round\">\n<title>{}</title>\n",
+        drawing.frame.map(|side| format!("{side:.2}")).join(" "),
+        html! { (title) }.into_string()
+    );
+    for same in drawing.strokes.chunk_by(|one, other| one.weight == other.weight) {
+        let wide = pen(same[0].weight, 1.0).width;
+        let lines = same.iter().map(|stroke| path(&stroke.points)).collect::<String>();
+        let _ = writeln!(text, "<path stroke-width=\"{wide}\" d=\"{lines}\"/>");
+    }
+    text.push_str("</svg>\n");
+    text
+}
+
 /// The same under a name, to be placed more than once.
 pub(crate) fn symbol(drawing: &Drawing, id: &str) -> String {
     format!(
@@ -210,6 +231,16 @@ mod tests {
              focusable=\"false\"><path class=\"fine\" d=\"M0 0l1.5-.25 0-2.75M2 0l0 1\"></path>\
              <path class=\"heavy\" d=\"M-10-30l20 40\"></path></svg>"
         );
+    }
+
+    #[test]
+    fn as_a_file_it_has_its_size_and_its_pens() {
+        let text = file(&drawing(), "leaf 1 < leaf 2");
+        assert!(text.contains("width=\"20.00mm\" height=\"40.00mm\""), "{text}");
+        assert!(text.contains("viewBox=\"-10.00 -30.00 20.00 40.00\""), "{text}");
+        assert!(text.contains("<title>leaf 1 &lt; leaf 2</title>"), "{text}");
+        assert!(text.contains("stroke-width=\"0.25\" d=\"M0 0l1.5-.25"), "{text}");
+        assert_eq!(text.matches("<path").count(), 2);
     }
 
     /// A half circle of 20 mm, drawn with a thousand points.

@@ -1,7 +1,7 @@
 //! A picture with what was measured in it, to see at a glance whether to believe it.
 //!
 //! From a picture and what `measure` says of it to one page as large as the picture is: around each
-//! leaf its outline, its midrib line, the width, the stalk, and where both are cut apart, each with
+//! leaf its outline, its midrib line, the width, the stalk, side veins, and where both are cut apart, each with
 //! its number. Where nobody knows how large a dot is the page is as wide as A4, and has no lengths.
 
 mod marks;
@@ -51,6 +51,7 @@ pub fn sheet(
     let mut page = Piece::picture(wide, high, shown, title.clone());
     for leaf in &measured.leaves {
         page = lines(page, &leaf.lines, mm);
+        page = marks::veins(page, &leaf.form, mm);
     }
     // Above all lines, so that none crosses a number.
     for leaf in &measured.leaves {
@@ -83,10 +84,15 @@ fn line(page: Piece, points: &[[f64; 2]], mm: f64, pen: Pen) -> Piece {
 
 /// A line through paper; nothing, where there is none.
 fn drawn(page: Piece, segments: Vec<Segment>, pen: Pen) -> Piece {
+    haloed(page, segments, pen, HALO)
+}
+
+/// The same, where the paper shines through so far.
+fn haloed(page: Piece, segments: Vec<Segment>, pen: Pen, halo: f64) -> Piece {
     if segments.is_empty() {
         return page;
     }
-    let halo = Pen::solid(pen.width + HALO, Ink::Paper);
+    let halo = Pen::solid(pen.width + halo, Ink::Paper);
     [halo, pen].into_iter().fold(page, |page, pen| {
         let path = Path { segments: segments.clone(), fill: None, pen: Some(pen) };
         let (w, h) = (page.w, page.h);

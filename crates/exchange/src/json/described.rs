@@ -131,6 +131,13 @@ texts! {
         use model::Arrangement::{Feather, Hand};
         one_of([Feather, Hand].map(words::arrangement))
     };
+    /// How the side veins of both sides stand to each other.
+    VeinPairs = one_of(model::VeinPairs::ALL.map(words::vein_pairs));
+    /// Why no side veins are told.
+    VeinsUnseen = {
+        use model::VeinsUnseen::{Faint, NotLookedFor};
+        one_of([Faint, NotLookedFor].map(words::veins_unseen))
+    };
     /// How an edge is.
     EdgeKind = one_of(model::EdgeKind::ALL.map(words::edge_kind));
     /// Why an edge was not seen.

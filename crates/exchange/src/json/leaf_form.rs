@@ -1,7 +1,9 @@
-//! What the outline of a leaf says besides lengths, as JSON: a part of what `measured` writes.
+//! What a leaf says besides lengths, as JSON: a part of what `measured` writes.
 
 use serde::Serialize;
-use spinney_model::{Edge, EdgeUnseen, Ends, Leaflets, Lobes, WithPlusMinus};
+use spinney_model::{
+    Edge, EdgeUnseen, Ends, Leaflets, Lobes, Veins, VeinsUnseen, WithPlusMinus,
+};
 
 #[cfg(test)]
 use super::described;
@@ -110,6 +112,44 @@ impl EdgeShape {
             per_cm: per_cm.map(|it| finely(it.value)),
             plus_minus: per_cm.map(|it| finely(it.plus_minus)),
             not_seen: edge.as_ref().err().map(|why| words::edge_unseen(*why)),
+        }
+    }
+}
+
+/// The veins of a blade.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Veins"))]
+pub(super) struct VeinsShape {
+    /// The main vein, from the base on, in pixels; empty: no veins are told.
+    main: Vec<[f64; 2]>,
+    /// The side veins on the left, seen with the tip of the leaf up, the one nearest to the base
+    /// first: each from the main vein outwards.
+    left: Vec<Vec<[f64; 2]>>,
+    /// The same on the right.
+    right: Vec<Vec<[f64; 2]>>,
+    /// How those on the left stand to those on the right; null: it cannot be told.
+    #[cfg_attr(test, schemars(with = "Option<described::VeinPairs>"))]
+    pairs: Option<&'static str>,
+    /// Why no side veins are told.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(test, schemars(with = "Option<described::VeinsUnseen>"))]
+    not_told: Option<&'static str>,
+}
+
+impl VeinsShape {
+    pub(super) fn of(veins: &Result<Veins, VeinsUnseen>) -> Self {
+        let seen = veins.as_ref().ok();
+        let side = |side: usize| {
+            let lines = seen.into_iter().flat_map(|veins| &veins.sides[side]);
+            lines.map(|line| points(line, 1)).collect()
+        };
+        Self {
+            main: seen.map_or(Vec::new(), |veins| points(&veins.main, 1)),
+            left: side(0),
+            right: side(1),
+            pairs: seen.and_then(|veins| veins.pairs).map(words::vein_pairs),
+            not_told: veins.as_ref().err().map(|why| words::veins_unseen(*why)),
         }
     }
 }

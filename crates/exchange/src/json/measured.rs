@@ -10,7 +10,7 @@ use spinney_model::{
 
 #[cfg(test)]
 use super::described;
-use super::leaf_form::{EdgeShape, EndsShape, LeafletsShape, LobesShape};
+use super::leaf_form::{EdgeShape, EndsShape, LeafletsShape, LobesShape, VeinsShape};
 use crate::measured::words;
 use crate::mends;
 
@@ -62,6 +62,7 @@ struct LeafShape {
     edge: EdgeShape,
     /// How the blade begins and ends; null: it is lobed, or made of leaflets.
     ends: Option<EndsShape>,
+    veins: VeinsShape,
     #[cfg_attr(test, schemars(with = "Vec<described::LeafNote>"))]
     notes: Vec<&'static str>,
     /// The outline of the blade as elliptic Fourier coefficients a, b, c, d of the first ten harmonics (Kuhl and
@@ -153,6 +154,7 @@ fn leaf(leaf: &MeasuredLeaf) -> LeafShape {
         lobes: leaf.form.lobes.as_ref().map(LobesShape::of),
         edge: EdgeShape::of(&leaf.form.edge),
         ends: leaf.form.ends.as_ref().map(EndsShape::of),
+        veins: VeinsShape::of(&leaf.form.veins),
         notes: leaf.notes.iter().map(|note| words::note(*note)).collect(),
         harmonics: leaf.harmonics.iter().map(|harmonic| harmonic.map(finely)).collect(),
         outline: points(&leaf.lines.outline, step),

@@ -1,13 +1,13 @@
-//! What the outline of a leaf says besides lengths, as cells.
+//! What a leaf says besides lengths, as cells.
 
 use spinney_model::{
-    Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes, WithPlusMinus,
+    Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes, Veins, WithPlusMinus,
 };
 
 use super::{decimals, number, words};
 
 /// Their names.
-pub(super) const HEADING: [&str; 20] = [
+pub(super) const HEADING: [&str; 23] = [
     "leaflets",
     "leaflets arranged",
     "leaflet at end",
@@ -28,6 +28,9 @@ pub(super) const HEADING: [&str; 20] = [
     "tip",
     "tip angle (°)",
     "± tip angle",
+    "side veins left",
+    "side veins right",
+    "side veins arranged",
 ];
 /// What a leaf has none of, and what cannot be seen.
 const NONE: &str = "-";
@@ -41,7 +44,15 @@ pub(super) fn cells(form: &LeafForm) -> Vec<String> {
     };
     let leaflets = leaflets(form.leaflets.as_ref());
     let lobes = lobes(form.lobes.as_ref());
-    leaflets.into_iter().chain(lobes).chain(edge).chain(ends(form.ends.as_ref())).collect()
+    let ends = ends(form.ends.as_ref());
+    let veins = veins(form.veins.as_ref().ok());
+    leaflets.into_iter().chain(lobes).chain(edge).chain(ends).chain(veins).collect()
+}
+
+fn veins(veins: Option<&Veins>) -> [String; 3] {
+    let Some(veins) = veins else { return [UNSEEN; 3].map(String::from) };
+    let [left, right] = veins.sides.each_ref().map(|side| side.len().to_string());
+    [left, right, veins.pairs.map_or(UNSEEN, words::vein_pairs).to_owned()]
 }
 
 fn ends(ends: Option<&Ends>) -> [String; 8] {

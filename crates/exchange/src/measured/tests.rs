@@ -3,7 +3,7 @@
 use spinney_model::{
     Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, LeafLines, LeafNote,
     Leaflets, Lobes, Measure, MeasuredLeaf, NoScale, NotMeasured, PictureScale, Sinuses,
-    TeethPerCm, TipForm, WithPlusMinus,
+    TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
 };
 
 use super::*;
@@ -48,7 +48,8 @@ fn lobed() -> LeafForm {
     let teeth = [vec![[1.0, 2.0]; 12], vec![[1.0, 2.0]; 9]];
     let edge = Edge { kind: EdgeKind::Toothed, teeth, per_cm };
     let lobes = Some(Lobes { tips, sinuses: Some(sinuses) });
-    LeafForm { leaflets: None, lobes, edge: Ok(edge), ends: None }
+    let veins = Err(VeinsUnseen::NotLookedFor);
+    LeafForm { leaflets: None, lobes, edge: Ok(edge), ends: None, veins }
 }
 
 #[test]
@@ -64,7 +65,7 @@ fn a_leaf_is_a_row_and_what_is_not_known_is_a_question_mark() {
     assert_eq!(
         rows[1],
         format!(
-            "{first}-,-,-,5,feather,0.521,0.061,toothed,12,9,2.52,0.13,-,-,-,-,-,-,-,-,base guessed; holes"
+            "{first}-,-,-,5,feather,0.521,0.061,toothed,12,9,2.52,0.13,-,-,-,-,-,-,-,-,?,?,?,base guessed; holes"
         )
     );
     assert!(rows[2].starts_with("c.png,1,?,not said,?,?,"), "{}", rows[2]);
@@ -81,9 +82,10 @@ fn what_a_leaf_has_none_of_is_no_question_mark() {
         lobes: None,
         edge: Err(EdgeUnseen::TooCoarse),
         ends: None,
+        veins: Err(VeinsUnseen::NotLookedFor),
     };
     let said = |form: &LeafForm| form::cells(form).join(",");
-    let none = ",-,-,-,-,-,-,-,-";
+    let none = ",-,-,-,-,-,-,-,-,?,?,?";
     assert_eq!(said(&form), format!("9,feather,yes,-,-,-,-,?,?,?,?,?{none}"));
     form.edge = Ok(Edge { kind: EdgeKind::Entire, teeth: Default::default(), per_cm: None });
     assert_eq!(said(&form), format!("9,feather,yes,-,-,-,-,entire,0,0,0,-{none}"));
@@ -95,5 +97,13 @@ fn what_a_leaf_has_none_of_is_no_question_mark() {
         tip_angle: Some(WithPlusMinus { value: 48.27, plus_minus: 3.1 }),
     });
     let ends = said(&form).split_off(said(&form).find("0.381").expect("it is there"));
-    assert_eq!(ends, "0.381,0.044,heart-shaped,-,-,drawn out,48.3,3.1");
+    assert_eq!(ends, "0.381,0.044,heart-shaped,-,-,drawn out,48.3,3.1,?,?,?");
+    let line = vec![[1.0, 2.0], [3.0, 4.0]];
+    let sides = [vec![line.clone(); 9], vec![line.clone(); 8]];
+    let mut veins = Veins { main: line, sides, pairs: Some(VeinPairs::Alternate) };
+    form.veins = Ok(veins.clone());
+    assert!(said(&form).ends_with(",9,8,alternate"), "{}", said(&form));
+    veins.pairs = None;
+    form.veins = Ok(veins);
+    assert!(said(&form).ends_with(",9,8,?"), "{}", said(&form));
 }

@@ -2,7 +2,7 @@
 
 use spinney_model::{
     Arrangement, BaseForm, Doubt, EdgeKind, EdgeUnseen, How, LeafNote, LeftOut, Measurand,
-    NoScale, NotMeasured, PictureScale, TipForm,
+    NoScale, NotMeasured, PictureScale, TipForm, VeinPairs, VeinsUnseen,
 };
 
 /// What is measured.
@@ -74,6 +74,22 @@ pub(crate) fn edge_kind(kind: EdgeKind) -> &'static str {
 pub(crate) fn edge_unseen(why: EdgeUnseen) -> &'static str {
     match why {
         EdgeUnseen::TooCoarse => "too coarse",
+    }
+}
+
+/// How side veins of both sides stand to each other.
+pub(crate) fn vein_pairs(pairs: VeinPairs) -> &'static str {
+    match pairs {
+        VeinPairs::Opposite => "opposite",
+        VeinPairs::Alternate => "alternate",
+    }
+}
+
+/// Why no side veins are told.
+pub(crate) fn veins_unseen(why: VeinsUnseen) -> &'static str {
+    match why {
+        VeinsUnseen::Faint => "faint",
+        VeinsUnseen::NotLookedFor => "not looked for",
     }
 }
 

@@ -1,10 +1,10 @@
-//! What the outline of a leaf says besides lengths: leaflets, lobes, the edge and its teeth.
+//! What a leaf says besides lengths: leaflets, lobes, the edge and its teeth, side veins.
 //!
 //! Counts and kinds, with the places in the picture that they were counted at, so that a person
 //! can count again. What cannot be seen says so and is never a zero. `docs/measure.md` has the
 //! definitions.
 
-/// What the outline of a leaf says besides lengths.
+/// What a leaf says besides lengths.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LeafForm {
     /// Its leaflets; none: the blade is in one piece.
@@ -15,6 +15,8 @@ pub struct LeafForm {
     pub edge: Result<Edge, EdgeUnseen>,
     /// How the blade begins and ends; none: it is lobed, or made of leaflets.
     pub ends: Option<Ends>,
+    /// Its side veins.
+    pub veins: Result<Veins, VeinsUnseen>,
 }
 
 impl LeafForm {
@@ -190,4 +192,39 @@ pub struct TeethPerCm {
 pub enum EdgeUnseen {
     /// Its teeth, if it has any, are smaller than what the picture shows.
     TooCoarse,
+}
+
+/// The veins of a blade.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Veins {
+    /// The main vein, from the base on.
+    pub main: Vec<[f64; 2]>,
+    /// The side veins on the left and on the right, seen with the tip of the leaf up: each a line from
+    /// the main vein outwards, the one nearest to the base first.
+    pub sides: [Vec<Vec<[f64; 2]>>; 2],
+    /// How those on the left stand to those on the right; none: it is neither clearly.
+    pub pairs: Option<VeinPairs>,
+}
+
+/// How the side veins of both sides stand to each other.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum VeinPairs {
+    /// In pairs, from one place each.
+    Opposite,
+    /// In turn.
+    Alternate,
+}
+
+impl VeinPairs {
+    /// All of them.
+    pub const ALL: [Self; 2] = [Self::Opposite, Self::Alternate];
+}
+
+/// Why no side veins are told.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum VeinsUnseen {
+    /// There are none that can be told, or the picture is too coarse or too noisy for them.
+    Faint,
+    /// They are not looked for: it is lobed, or made of leaflets, or was put right by hand.
+    NotLookedFor,
 }

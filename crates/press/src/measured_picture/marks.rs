@@ -1,10 +1,11 @@
 //! What was counted along the edge of a leaf, marked and numbered, so that a person can count again.
 //!
-//! From the form of a leaf to dots with numbers: tips of lobes and sinuses, middles of leaflets, tips of teeth.
+//! From the form of a leaf to dots with numbers: tips of lobes and sinuses, middles of leaflets, tips of teeth;
+//! and to the lines of side veins.
 
 use spinney_model::{LeafForm, LeafLines};
 
-use super::{LABEL, line, placed};
+use super::{LABEL, haloed, line, placed, segments};
 use crate::sheet::face::{Faces, Weight};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::text::{Block, Run};
@@ -12,6 +13,8 @@ use crate::sheet::{Piece, Role};
 
 /// How large a dot is, in mm.
 const DOT: f64 = 0.9;
+/// The halo of a side vein, in mm.
+const THIN_HALO: f64 = 0.2;
 /// Every so many teeth have a number, in smaller letters than lobes have.
 const EVERY: usize = 5;
 const SMALL: Style = Style::new(Weight::Regular, 6.0, 1.2);
@@ -26,7 +29,37 @@ pub(super) fn marks(
 ) -> Piece {
     let page = teeth(faces, page, form, lines, mm);
     let page = leaflets(faces, page, form, mm);
+    let page = vein_numbers(faces, page, form, mm);
     lobes(faces, page, form, lines, mm)
+}
+
+/// The main vein and the side veins, where they were seen; so thin that the veins are seen beside them.
+pub(super) fn veins(page: Piece, form: &LeafForm, mm: f64) -> Piece {
+    let Ok(veins) = &form.veins else { return page };
+    let all = veins.sides.iter().flatten().chain([&veins.main]);
+    all.fold(page, |page, vein| {
+        let pen = Pen::solid(0.25, Ink::Hedge);
+        haloed(page, segments(vein, mm, false), pen, THIN_HALO)
+    })
+}
+
+/// Every fifth side vein of a side has its number on it, and the last: beyond its end teeth have theirs.
+fn vein_numbers(faces: &Faces, page: Piece, form: &LeafForm, mm: f64) -> Piece {
+    let Ok(veins) = &form.veins else { return page };
+    veins.sides.iter().fold(page, |page, side| {
+        side.iter().enumerate().fold(page, |page, (at, vein)| {
+            let number = at + 1;
+            let told = number.is_multiple_of(EVERY) || number == side.len();
+            let middle = vein.len() / 2;
+            let (true, Some(from), Some(place)) =
+                (told, vein.get(middle.saturating_sub(1)), vein.get(middle))
+            else {
+                return page;
+            };
+            let run = Run::new(number.to_string(), SMALL.inked(Ink::Hedge));
+            labelled(faces, page, run, (*place, *from), mm)
+        })
+    })
 }
 
 /// The tips of lobes, numbered, and the sinuses between them.

@@ -37,7 +37,8 @@ pub(crate) struct Measure {
     #[arg(long, value_name = "FILE")]
     pub(crate) mends: Option<PathBuf>,
     /// Write into this folder: the measures (leaves.csv, leaves.json), each picture with what was
-    /// measured drawn into it (SVG), and each leaf alone, upright on a clear ground (PNG).
+    /// measured drawn into it (SVG), and each leaf alone, upright: on a clear ground (PNG), and as a drawing in lines, as large as
+    /// it is (SVG).
     #[arg(long, value_name = "FOLDER")]
     pub(crate) out: Option<PathBuf>,
     /// Write the scale card, a sheet to photograph leaves on, and measure nothing: a name that ends in

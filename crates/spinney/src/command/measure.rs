@@ -10,7 +10,7 @@ use std::path::{Path, PathBuf};
 use spinney_exchange::{json, measured, mends};
 use spinney_measure::Picture;
 use spinney_model::{MeasuredPicture, Mend, NoMend, PictureError};
-use spinney_press::{measured_picture, pdf, scale_card, svg};
+use spinney_press::{lines, measured_picture, pdf, scale_card, svg};
 use spinney_voice::Tongue;
 use spinney_voice::measured as say;
 
@@ -41,6 +41,7 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     let work = |path: &Path, bytes: &[u8]| {
         let (picture, found) = measured_in(path, bytes, args.dpi)?;
         let mut measured = mended(found, mends)?;
+        spinney_measure::look_for_veins(&picture, &mut measured);
         let beside = args.out.as_ref().map(|_| beside(t, (bytes, &picture), &measured));
         // What lies about until the others are measured is as short as it is written.
         measured.leaves.iter_mut().for_each(|leaf| json::thin(&mut leaf.lines));
@@ -168,7 +169,7 @@ fn mended(found: MeasuredPicture, mends: Option<&Mends>) -> Result<MeasuredPictu
 /// A file that is written of a picture: how its name goes on after the picture's, and its bytes.
 type Beside = (String, Vec<u8>);
 
-/// The picture with its lines, and each leaf alone.
+/// The picture with its lines, and each leaf alone: cut out, and as a drawing in lines.
 fn beside(
     t: Tongue,
     (bytes, picture): (&[u8], &Picture),
@@ -184,6 +185,12 @@ fn beside(
     for leaf in &measured.leaves {
         if let Ok(file) = spinney_measure::cut_out(picture, &leaf.lines) {
             files.push((format!("leaf-{:02}.png", leaf.number), file));
+        }
+        let drawn = spinney_draw::of_measured(&leaf.lines, &leaf.form, measured.scale.mm());
+        if let Some(drawing) = drawn {
+            let title = t.with("measure-leaf", &[("number", &leaf.number)]);
+            let file = lines::file(&drawing, &title).into_bytes();
+            files.push((format!("leaf-{:02}-lines.svg", leaf.number), file));
         }
     }
     files

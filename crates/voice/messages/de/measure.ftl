@@ -80,6 +80,11 @@ measure-tip-rounded = Spitze gerundet
 measure-tip-notched = Spitze ausgerandet
 measure-angle = { $what } ({ $value } ± { $half }°)
 measure-widest = am breitesten nach { $value } ± { $half } % des Wegs zur Spitze
+measure-veins = Seitennerven: { $left } links, { $right } rechts
+measure-veins-opposite = Seitennerven paarweise
+measure-veins-alternate = Seitennerven abwechselnd links und rechts
+measure-veins-pairs-unseen = ob die Seitennerven paarweise abzweigen, ist hier nicht zu erkennen
+measure-veins-unseen = Seitennerven auf diesem Scan nicht sicher zu erkennen
 
 ## Was kein Blatt ist.
 measure-left-out = Nicht gemessen: { $what }.

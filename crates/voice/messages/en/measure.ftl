@@ -80,6 +80,11 @@ measure-tip-rounded = tip rounded
 measure-tip-notched = tip notched
 measure-angle = { $what } ({ $value } ± { $half }°)
 measure-widest = widest { $value } ± { $half } % of the way up
+measure-veins = side veins: { $left } on the left, { $right } on the right
+measure-veins-opposite = side veins in pairs
+measure-veins-alternate = side veins in turn, left and right
+measure-veins-pairs-unseen = whether side veins are in pairs can't be told here
+measure-veins-unseen = side veins can't be told in this scan
 
 ## What is no leaf.
 measure-left-out = Not measured: { $what }.

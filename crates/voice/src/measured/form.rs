@@ -1,10 +1,10 @@
-//! What the outline of a leaf says besides lengths, in words.
+//! What a leaf says besides lengths, in words.
 //!
 //! From its form to phrases, in the words that the glossary explains.
 
 use spinney_model::{
     Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes,
-    TipForm, WithPlusMinus,
+    TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
 };
 
 use super::rounded;
@@ -21,7 +21,22 @@ pub fn form(t: Tongue, form: &LeafForm) -> Vec<String> {
         Err(EdgeUnseen::TooCoarse) => said.push(t.say("measure-edge-unseen")),
     }
     said.extend(form.ends.iter().flat_map(|it| ends(t, it)));
+    match &form.veins {
+        Ok(seen) => said.extend(veins(t, seen)),
+        Err(VeinsUnseen::Faint) => said.push(t.say("measure-veins-unseen")),
+        Err(VeinsUnseen::NotLookedFor) => {}
+    }
     said
+}
+
+fn veins(t: Tongue, veins: &Veins) -> [String; 2] {
+    let [left, right] = veins.sides.each_ref().map(Vec::len);
+    let pairs = match veins.pairs {
+        Some(VeinPairs::Opposite) => "measure-veins-opposite",
+        Some(VeinPairs::Alternate) => "measure-veins-alternate",
+        None => "measure-veins-pairs-unseen",
+    };
+    [t.with("measure-veins", &[("left", &left), ("right", &right)]), t.say(pairs)]
 }
 
 fn ends(t: Tongue, ends: &Ends) -> Vec<String> {

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use spinney_model::{
     Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes,
-    Sinuses, TeethPerCm, TipForm, WithPlusMinus,
+    Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
 };
 
 use super::*;
@@ -98,7 +98,13 @@ fn a_form_is_said_in_each_language() {
         places: Vec::new(),
     };
     let lobes = Some(Lobes { tips: vec![[0.0; 2]; 5], sinuses: Some(sinuses) });
-    let lobed = LeafForm { leaflets: None, lobes, edge: Ok(edge.clone()), ends: None };
+    let lobed = LeafForm {
+        leaflets: None,
+        lobes,
+        edge: Ok(edge.clone()),
+        ends: None,
+        veins: Err(VeinsUnseen::NotLookedFor),
+    };
     let (english, german) = (Tongue::of_terminal(), Tongue::for_person(&["de".to_owned()]));
     assert_eq!(
         form(english, &lobed).join(" · "),
@@ -113,8 +119,13 @@ fn a_form_is_said_in_each_language() {
     let middles = vec![[0.0; 2]; 9];
     let arrangement = Arrangement::Feather;
     let leaflets = Some(Leaflets { middles, arrangement, at_end: Some(true) });
-    let compound =
-        LeafForm { leaflets, lobes: None, edge: Err(EdgeUnseen::TooCoarse), ends: None };
+    let compound = LeafForm {
+        leaflets,
+        lobes: None,
+        edge: Err(EdgeUnseen::TooCoarse),
+        ends: None,
+        veins: Err(VeinsUnseen::NotLookedFor),
+    };
     let said = form(english, &compound);
     assert_eq!(said[..2], ["9 leaflets like a feather", "one of them at the end"]);
     assert!(said[2].contains("300 dots per inch"), "{said:?}");
@@ -130,4 +141,18 @@ fn a_form_is_said_in_each_language() {
         form(english, &whole)[3..],
         ["base rounded (131 ± 4°)", "tip notched", "widest 38 ± 4 % of the way up"]
     );
+    let line = vec![[0.0; 2]; 2];
+    let sides = [vec![line.clone(); 9], vec![line.clone(); 8]];
+    let veins = Ok(Veins { main: line, sides, pairs: Some(VeinPairs::Alternate) });
+    let veined = LeafForm { ends: None, veins, ..whole.clone() };
+    assert_eq!(
+        form(english, &veined)[3..],
+        ["side veins: 9 on the left, 8 on the right", "side veins in turn, left and right"]
+    );
+    assert_eq!(
+        form(german, &veined)[3..],
+        ["Seitennerven: 9 links, 8 rechts", "Seitennerven abwechselnd links und rechts"]
+    );
+    let faint = LeafForm { ends: None, veins: Err(VeinsUnseen::Faint), ..whole };
+    assert_eq!(form(english, &faint)[3..], ["side veins can't be told in this scan"]);
 }

@@ -198,6 +198,7 @@ fn what_is_known_of_measured_columns_is_what_is_written_of_them() {
         "edge",
         "base",
         "tip",
+        "side veins arranged",
     ];
     assert_eq!(others, words);
 }
