@@ -126,6 +126,18 @@ fn no_veins_are_told_where_there_are_none() {
     }
 }
 
+/// A needle has no room for side veins, whatever is drawn on it.
+#[test]
+fn a_needle_has_no_side_veins() {
+    for half_width in [0.012, 0.02, 0.04] {
+        let needle = FormPlan { half_width, margin: Margin::Smooth, ..blade(Blade::Plain) };
+        for lines in [Vec::new(), veins().main_alone(&needle, &mut Rng::with_seed(7))] {
+            let veins = scanned(&needle, lines, 0.6).1.leaves[0].form.veins.clone();
+            assert_eq!(veins, Err(VeinsUnseen::Faint));
+        }
+    }
+}
+
 #[test]
 fn lobed_leaves_are_not_looked_at_and_mended_ones_when_there_are_pixels() {
     let lobed = blade(Blade::Feather(3));

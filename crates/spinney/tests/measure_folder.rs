@@ -59,7 +59,7 @@ fn a_folder_is_measured_in_the_order_of_its_pages_and_as_each_page_alone() {
         let (alone, _) = json(&desk, &[file], 0);
         assert_eq!(&alone["pictures"][0], picture, "{file}");
         let stem = Path::new(file).file_stem().expect("a name").to_string_lossy().into_owned();
-        for ending in ["measured.svg", "leaf-01.png"] {
+        for ending in ["measured.svg", "leaf-01.png", "leaf-01-lines.svg"] {
             assert!(desk.join("out").join(format!("{stem}-{ending}")).is_file(), "{stem}");
         }
     }

@@ -11,8 +11,9 @@ use crate::polygon::{Point, between, distance, length};
 
 /// So many rows a blade has at most: side veins are still ten rows apart where there are thirty.
 const ROWS: f64 = 400.0;
-/// With fewer there is nothing to be seen.
+/// With fewer there is nothing to be seen, nor where it reaches less far to a side.
 const FEWEST: usize = 100;
+const NARROWEST: f64 = 12.0;
 
 /// A blade laid straight.
 pub(super) struct Sheet {
@@ -32,7 +33,7 @@ pub(super) struct Sheet {
 }
 
 impl Sheet {
-    /// None: the blade is too small.
+    /// None: the blade is too small or too narrow.
     pub(super) fn of(pixels: &RgbImage, lines: &LeafLines) -> Option<Self> {
         let long = length(&lines.midrib);
         let cell = (long / ROWS).max(1.0);
@@ -88,7 +89,7 @@ impl Sheet {
         sheet.widest =
             [0, 1].map(|side| (0..rows).map(|row| sheet.half(row, side)).fold(1.0, f64::max));
         sheet.carry_on();
-        Some(sheet)
+        sheet.widest.iter().all(|widest| *widest >= NARROWEST).then_some(sheet)
     }
 
     /// Beside the blade it goes on as light as at its edge, so that the edge is no ridge.
