@@ -3,7 +3,7 @@
 //! From the line around a blade, its base and its midrib line, and the pixels of the whole leaf, to
 //! what can be counted. What the picture is too coarse for is not guessed.
 
-use spinney_model::{LeafForm, VeinsUnseen};
+use spinney_model::{EdgeUnseen, LeafForm, VeinsUnseen};
 
 use crate::axis::Axis;
 use crate::edge::{Margin, edge};
@@ -26,12 +26,23 @@ pub(crate) struct Seen<'a> {
     pub(crate) axis: &'a Axis,
     /// How long a pixel is.
     pub(crate) mm: Option<f64>,
+    /// Whether it is a rubbing: crayon is as coarse as a tooth, and a gap in it looks like a sinus.
+    pub(crate) rubbed: bool,
 }
 
 impl Seen<'_> {
     /// The form of a leaf. Without a stalk nobody knows how thin a rachis would be, and leaflets are
     /// not looked for.
     pub(crate) fn form(&self, piece: &Piece, cut: Option<&Cut>) -> LeafForm {
+        if self.rubbed {
+            return LeafForm {
+                leaflets: None,
+                lobes: None,
+                edge: Err(EdgeUnseen::Rubbed),
+                ends: None,
+                veins: Err(VeinsUnseen::NotLookedFor),
+            };
+        }
         let mut turns = Turns::of(self.blade, LEAST);
         let all = turns.sinuses.clone();
         let leaflets = cut.and_then(|cut| leaflets(piece, cut));

@@ -22,6 +22,8 @@ const COLOUR: f32 = 2.0;
 /// A ground darker than this share of white is taken as this light, so that nothing is divided
 /// by nothing.
 const DARKEST: f32 = 0.2;
+/// Paper is white from so much of its light on: its grain is no crayon.
+const PAPER: f32 = 0.82;
 /// How many terms the surface has in each round of fitting: a plane, a bowl, the third degree.
 const ROUNDS: [usize; 11] = [1, 3, 3, 3, 6, 6, 6, 10, 10, 10, 10];
 /// No contrast below this is ever taken for a leaf.
@@ -60,10 +62,78 @@ fn linear() -> [f32; 256] {
 
 /// The contrast of every pixel.
 pub(crate) fn contrast(picture: &Picture) -> Contrast {
+    contrast_on(&samples(&picture.pixels), picture)
+}
+
+/// The contrast of every pixel with the lightest there is within so many pixels: with paper that is
+/// drawn on.
+pub(crate) fn contrast_on_lightest(picture: &Picture, around: f64) -> Contrast {
+    contrast_on(&lightest(&picture.pixels, around), picture)
+}
+
+/// Makes a picture one on white paper, which is the lightest there is within so many pixels.
+pub(crate) fn on_white(picture: &mut Picture, around: f64) {
+    let pixels = &mut picture.pixels;
+    let (width, height) = (pixels.width() as usize, pixels.height() as usize);
+    let linear = linear();
+    let surface = Surface::of(&fitted(&lightest(pixels, around)), width, height, &linear);
+    // From light to bytes in steps that are finer than a byte where it is dark.
+    let bytes: Vec<u8> = (0..=4096_u32).map(|part| encoded(f64::from(part) / 4096.0)).collect();
+    let mut row = vec![[0.0_f32; 3]; surface.across];
+    for (y, line) in pixels.chunks_exact_mut(3 * width).enumerate() {
+        surface.row(y, &mut row);
+        for (x, pixel) in line.chunks_exact_mut(3).enumerate() {
+            let (place, part) = (x / STEP, (x % STEP) as f32 / STEP as f32);
+            for (c, byte) in pixel.iter_mut().enumerate() {
+                let paper = row[place][c] + part * (row[place + 1][c] - row[place][c]);
+                let light = linear[usize::from(*byte)] / (PAPER * paper.max(DARKEST));
+                *byte = bytes[(light.min(1.0) * 4096.0) as usize];
+            }
+        }
+    }
+}
+
+/// Linear light as a byte of sRGB.
+fn encoded(light: f64) -> u8 {
+    let value = match light <= 0.003_130_8 {
+        true => 12.92 * light,
+        false => 1.055 * light.powf(1.0 / 2.4) - 0.055,
+    };
+    (255.0 * value).round() as u8
+}
+
+/// Samples, each with the lightest colour that is near.
+fn lightest(pixels: &RgbImage, around: f64) -> Vec<Sample> {
+    let all = samples(pixels);
+    let longer = f64::from(pixels.width().max(pixels.height()));
+    let reach = (around / (longer / PLACES as f64).max(1.0)).ceil() as usize;
+    let row = all.iter().take_while(|sample| sample.at.1 == all[0].at.1).count().max(1);
+    let rows = all.len() / row;
+    let light = |at: &usize| all[*at].colour.iter().sum::<f64>();
+    let best = |near: &mut dyn Iterator<Item = usize>| {
+        near.max_by(|one, other| light(one).total_cmp(&light(other)))
+    };
+    let near = |at: usize, count: usize| at.saturating_sub(reach)..(at + reach + 1).min(count);
+    // Along rows, then along columns of what was found.
+    let along: Vec<usize> = (0..rows * row)
+        .map(|at| {
+            let mut near = near(at % row, row).map(|x| at / row * row + x);
+            best(&mut near).unwrap_or(at)
+        })
+        .collect();
+    let lightest = (0..rows * row).map(|at| {
+        let mut near = near(at / row, rows).map(|y| along[y * row + at % row]);
+        let from = best(&mut near).unwrap_or(at);
+        Sample { at: all[at].at, colour: all[from].colour }
+    });
+    lightest.collect()
+}
+
+fn contrast_on(samples: &[Sample], picture: &Picture) -> Contrast {
     let pixels = &picture.pixels;
     let (width, height) = (pixels.width() as usize, pixels.height() as usize);
     let linear = linear();
-    let surface = Surface::of(&fitted(pixels), width, height, &linear);
+    let surface = Surface::of(&fitted(samples), width, height, &linear);
     let mut values = Vec::with_capacity(width * height);
     let mut row = vec![[0.0_f32; 3]; surface.across];
     for y in 0..height {
@@ -127,9 +197,8 @@ pub(crate) fn level(contrast: &Contrast) -> Option<u16> {
 type Terms = [[f64; 10]; 3];
 
 /// Fits the ground.
-fn fitted(pixels: &RgbImage) -> Terms {
-    let samples = samples(pixels);
-    let usual = commonest(&samples);
+fn fitted(samples: &[Sample]) -> Terms {
+    let usual = commonest(samples);
     let mut terms: Terms = usual.map(|colour| {
         let mut flat = [0.0; 10];
         flat[0] = colour;

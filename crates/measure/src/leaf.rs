@@ -188,7 +188,8 @@ impl Marked {
         }
         let tip = tip.map(|tip| polygon::from(&blade, tip)[0]);
         let axis = axis::axis(&blade, base, tip);
-        let seen = form::Seen { blade: &blade, base, axis: &axis, mm };
+        let rubbed = notes.contains(&LeafNote::Rubbed);
+        let seen = form::Seen { blade: &blade, base, axis: &axis, mm, rubbed };
         let form = seen.form(piece, cut.as_ref());
         let sizes = Sizes {
             length: axis.length + axis.unseen,
@@ -205,6 +206,7 @@ impl Marked {
                 notch: axis.straight.iter().any(|point| point[0] < -NOTCH),
                 based: form.leaflets.is_none() && (cut.is_some() || said.is_some()),
                 around: perimeter(&blade),
+                crayon: rubbed.then(|| plus_minus::of_crayon(mm)),
             },
         };
         MeasuredLeaf {

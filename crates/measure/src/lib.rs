@@ -9,7 +9,7 @@
 //! `ground` (what is no leaf) · `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
 //! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is between them) ·
 //! `lobes` · `edge` · `ends` (base and tip) · `fourier` · `leaflets` · `form` (what is counted of one) · `veins` · `leaf` (all measures of one) ·
-//! `plus_minus` · `mended` (what a person says otherwise).
+//! `plus_minus` · `mended` (what a person says otherwise) · `rubbing` (crayon over leaves).
 
 mod axis;
 mod card;
@@ -30,6 +30,7 @@ mod pieces;
 mod plus_minus;
 mod polygon;
 mod resolution;
+mod rubbing;
 mod stalk;
 mod turns;
 mod veins;
@@ -43,6 +44,7 @@ pub use mended::{
     AfterMends, LeafAfterMends, Lying, LyingLeaf, mend, mended, place_inside, without,
 };
 pub use picture::{LITTLE_MEMORY, Picture, Small, formats, read, read_small, takes};
+pub use rubbing::{measure_rubbing, on_white};
 
 /// Looks for the side veins of leaves that were put right by hand: their pixels were not needed for
 /// that.
@@ -82,5 +84,6 @@ pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     }
     let empty = MeasuredPicture::of(picture.pixels.dimensions());
     let (scale, halved, aside) = (picture.scale, picture.halved, found.aside);
-    Ok(MeasuredPicture { scale, halved, leaves, left_out, aside, ..empty })
+    let like_a_rubbing = rubbing::looks_like_one(picture, &contrast, level);
+    Ok(MeasuredPicture { scale, halved, like_a_rubbing, leaves, left_out, aside, ..empty })
 }

@@ -109,6 +109,7 @@ pub fn mended(
         mends: [found.mends.as_slice(), mends].concat(),
         size: found.size,
         halved: found.halved,
+        like_a_rubbing: found.like_a_rubbing,
     })
 }
 

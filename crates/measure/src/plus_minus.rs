@@ -57,11 +57,16 @@ pub(crate) struct Seen {
     pub(crate) based: bool,
     /// How long its outline is.
     pub(crate) around: f64,
+    /// How wide a grain of crayon is, where it is a rubbing.
+    pub(crate) crayon: Option<f64>,
 }
 
 impl Seen {
     /// The ± of a length or an area in pixels, or of solidity.
     pub(crate) fn of(&self, what: Measurand, value: f64) -> f64 {
+        if let Some(crayon) = self.crayon {
+            return of_rubbing(self, what, value, crayon);
+        }
         let toothed = if self.teeth > 0 { TEETH_ACROSS } else { 0.0 };
         let askew = if self.uneven { ASKEW_UNEVEN } else { ASKEW_ACROSS };
         let notch = if self.notch { NOTCH } else { 0.0 };
@@ -83,6 +88,31 @@ impl Seen {
         };
         parts.iter().map(|part| part * part).sum::<f64>().sqrt()
     }
+}
+
+/// How many pixels a grain of crayon is wide; without a scale, of a page at 300 dots per inch.
+pub(crate) fn of_crayon(mm: Option<f64>) -> f64 {
+    CRAYON / mm.unwrap_or(25.4 / 300.0)
+}
+
+/// In mm.
+const CRAYON: f64 = 0.3;
+
+/// The ± in a rubbing: grains of crayon, and a share of the value. Set by
+/// `crates/measure/benches/drawn_rubbings`.
+fn of_rubbing(seen: &Seen, what: Measurand, value: f64, crayon: f64) -> f64 {
+    let unsure = UNSURE[0] * seen.unsure;
+    let parts: [f64; 3] = match what {
+        Measurand::BladeLength => [5.0 * crayon, 0.035 * value, unsure],
+        Measurand::BladeWidth => [3.2 * crayon, 0.025 * value, 0.0],
+        Measurand::StalkLength => [7.0 * crayon, 0.1 * value, unsure],
+        Measurand::BladeArea => [0.9 * crayon * seen.around, 0.03 * value, 0.0],
+        Measurand::Perimeter => [8.0 * crayon, 0.2 * value, 0.0],
+        Measurand::Solidity => [0.0, 0.05 * value, 0.0],
+        // Worked out of others.
+        Measurand::LengthToWidth | Measurand::StalkToBlade | Measurand::Roundness => [0.0; 3],
+    };
+    parts.iter().map(|part| part * part).sum::<f64>().sqrt()
 }
 
 /// The ± of one measure over another: shares add up as squares.

@@ -150,6 +150,8 @@ pub enum LeafNote {
     TwoStalks,
     /// A person said where it begins or ends, or what belongs to it.
     Mended,
+    /// It is a rubbing: left and right are those of the side that was rubbed.
+    Rubbed,
 }
 
 /// What in a picture is no leaf to be measured, and how often.
@@ -311,6 +313,8 @@ pub struct MeasuredPicture {
     pub scale: PictureScale,
     /// Whether a pixel is two by two of the file's.
     pub halved: bool,
+    /// Whether it looks like a rubbing, and nobody said that it is one.
+    pub like_a_rubbing: bool,
     /// Its leaves, in their order.
     pub leaves: Vec<MeasuredLeaf>,
     /// What is no leaf, with how many there are.
@@ -328,6 +332,7 @@ impl MeasuredPicture {
             size,
             scale: PictureScale::Unknown(NoScale::NotSaid),
             halved: false,
+            like_a_rubbing: false,
             leaves: Vec::new(),
             left_out: Vec::new(),
             aside: Vec::new(),

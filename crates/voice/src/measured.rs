@@ -120,6 +120,14 @@ pub fn scale_on_screen(t: Tongue, of: PictureScale) -> String {
     }
 }
 
+/// That a picture is a rubbing, and what of that is to be known; empty: it is none.
+pub fn rubbed(t: Tongue, leaves_notes: &[&[LeafNote]]) -> String {
+    match leaves_notes.iter().any(|notes| notes.contains(&LeafNote::Rubbed)) {
+        true => t.say("measure-rubbed"),
+        false => String::new(),
+    }
+}
+
 /// What is to be said of a leaf.
 pub fn leaf_note(t: Tongue, note: LeafNote) -> String {
     t.say(match note {
@@ -128,6 +136,7 @@ pub fn leaf_note(t: Tongue, note: LeafNote) -> String {
         LeafNote::FaintEdge => "measure-faint",
         LeafNote::TwoStalks => "measure-two-stalks",
         LeafNote::Mended => "measure-mended",
+        LeafNote::Rubbed => "measure-rubbed",
     })
 }
 

@@ -11,7 +11,7 @@ mod sheet;
 mod taken;
 
 use maud::{Markup, html};
-use sheet::{NoSheet, Sheet};
+use sheet::{NoSheet, Said, Sheet};
 use spinney_model::limits::SCREENS_LEAVES;
 use spinney_press::{pdf, scale_card};
 use spinney_voice::measured as say;
@@ -36,6 +36,9 @@ pub(crate) const ROUTES: &[Route] = &[
     (Method::Post, leaves::BACK, Handler::ShowLong(back)),
     post(&taken::TAKE),
 ];
+
+/// The field that says that a picture is a rubbing.
+const RUBBING: &str = "rubbing";
 
 /// The scale card, on A4 or on the paper that `paper` names.
 const CARD: &str = "/measure/scale-card.pdf";
@@ -97,6 +100,11 @@ fn form(asked: &Asked<'_>, main: bool) -> Markup {
             input #dpi name="dpi" maxlength="20" inputmode="decimal" value=(asked.cut("dpi", 20))
                 aria-describedby="dpi-why";
             p.quiet #dpi-why { (t.say("scan-dpi-why")) }
+            label.tick {
+                input #rubbing type="checkbox" name=(RUBBING) value="yes"
+                    checked[!asked.request.field(RUBBING).is_empty()];
+                " " (t.say("scan-rubbing"))
+            }
             button.main[main] #measure-do { (t.say("scan-do")) }
         }
     }
@@ -166,7 +174,8 @@ fn measured(desk: &Desk, asked: &Asked<'_>, file: &Upload) -> Shown {
         Ok(dpi) => dpi,
         Err(typed) => return refused(desk, asked, &odd(asked, &typed)),
     };
-    let trouble = match Sheet::measured(t, file, dpi) {
+    let said = Said { dpi, rubbing: !asked.request.field(RUBBING).is_empty() };
+    let trouble = match Sheet::measured(t, file, said) {
         Ok(sheet) => return Shown::Page(leaves::page(desk, asked, &sheet, None)),
         Err(NoSheet::Many(count)) => {
             Refused::count_with(t, "scan-many", SCREENS_LEAVES, &[("found", &count)])

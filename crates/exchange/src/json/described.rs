@@ -123,8 +123,8 @@ texts! {
     };
     /// What is to be said of a leaf.
     LeafNote = {
-        use model::LeafNote::{BaseGuessed, FaintEdge, Holes, Mended, TwoStalks};
-        one_of([BaseGuessed, Holes, FaintEdge, TwoStalks, Mended].map(words::note))
+        use model::LeafNote::{BaseGuessed, FaintEdge, Holes, Mended, Rubbed, TwoStalks};
+        one_of([BaseGuessed, Holes, FaintEdge, TwoStalks, Mended, Rubbed].map(words::note))
     };
     /// How parts of a leaf are arranged.
     Arrangement = {
@@ -141,7 +141,10 @@ texts! {
     /// How an edge is.
     EdgeKind = one_of(model::EdgeKind::ALL.map(words::edge_kind));
     /// Why an edge was not seen.
-    EdgeUnseen = one_of([model::EdgeUnseen::TooCoarse].map(words::edge_unseen));
+    EdgeUnseen = {
+        use model::EdgeUnseen::{Rubbed, TooCoarse};
+        one_of([TooCoarse, Rubbed].map(words::edge_unseen))
+    };
     /// How a base is.
     BaseForm = one_of(model::BaseForm::ALL.map(words::base_form));
     /// How a tip is.

@@ -55,12 +55,12 @@ struct LeafShape {
     /// Counted from 1.
     leaf: usize,
     measures: Vec<MeasureShape>,
-    /// Null: the blade is in one piece.
+    /// Null: the blade is in one piece, or it is a rubbing, of which that is not told.
     leaflets: Option<LeafletsShape>,
-    /// Null: it is made of leaflets.
+    /// Null: it is made of leaflets, or it is a rubbing.
     lobes: Option<LobesShape>,
     edge: EdgeShape,
-    /// How the blade begins and ends; null: it is lobed, or made of leaflets.
+    /// How the blade begins and ends; null: it is lobed, made of leaflets, or a rubbing.
     ends: Option<EndsShape>,
     veins: VeinsShape,
     #[cfg_attr(test, schemars(with = "Vec<described::LeafNote>"))]

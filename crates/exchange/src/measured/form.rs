@@ -40,6 +40,8 @@ const UNSEEN: &str = "?";
 pub(super) fn cells(form: &LeafForm) -> Vec<String> {
     let edge = match &form.edge {
         Ok(edge) => edge_cells(edge),
+        // Of a rubbing no form is told.
+        Err(EdgeUnseen::Rubbed) => return vec![UNSEEN.to_owned(); HEADING.len()],
         Err(EdgeUnseen::TooCoarse) => [UNSEEN; 5].map(String::from),
     };
     let leaflets = leaflets(form.leaflets.as_ref());

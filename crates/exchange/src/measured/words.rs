@@ -48,6 +48,7 @@ pub(crate) fn note(note: LeafNote) -> &'static str {
         LeafNote::FaintEdge => "faint edge",
         LeafNote::TwoStalks => "two stalks",
         LeafNote::Mended => "mended",
+        LeafNote::Rubbed => "rubbing",
     }
 }
 
@@ -74,6 +75,7 @@ pub(crate) fn edge_kind(kind: EdgeKind) -> &'static str {
 pub(crate) fn edge_unseen(why: EdgeUnseen) -> &'static str {
     match why {
         EdgeUnseen::TooCoarse => "too coarse",
+        EdgeUnseen::Rubbed => "rubbing",
     }
 }
 

@@ -1,23 +1,11 @@
 //! A drawn page as a scanner would pack it: PNG, or JPEG 60.
 
-use std::io::Cursor;
+#[path = "pixels.rs"]
+mod pixels;
 
 use fastrand::Rng;
-use image::ImageEncoder;
 use spinney_fixtures::leaves::scan::Page;
 
 pub(crate) fn packed<T>(page: &Page<'_, T>, rng: &mut Rng, jpeg: bool) -> Vec<u8> {
-    let pixels = page.scanned(rng);
-    let (width, height) = page.pixels();
-    let mut file = Cursor::new(Vec::new());
-    if jpeg {
-        jpeg_encoder::Encoder::new(&mut file, 60)
-            .encode(&pixels, width as u16, height as u16, jpeg_encoder::ColorType::Rgb)
-            .expect("it can be packed");
-    } else {
-        image::codecs::png::PngEncoder::new(&mut file)
-            .write_image(&pixels, width as u32, height as u32, image::ExtendedColorType::Rgb8)
-            .expect("it can be packed");
-    }
-    file.into_inner()
+    pixels::packed(&page.scanned(rng), page.pixels(), jpeg)
 }

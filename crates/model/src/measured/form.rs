@@ -192,6 +192,8 @@ pub struct TeethPerCm {
 pub enum EdgeUnseen {
     /// Its teeth, if it has any, are smaller than what the picture shows.
     TooCoarse,
+    /// Crayon is as coarse as a tooth.
+    Rubbed,
 }
 
 /// The veins of a blade.

@@ -18,6 +18,7 @@ use super::{Paper, Unfit};
     spinney measure --scale-card scale-card.pdf\n  \
     spinney measure oak.png hazel.jpg --dpi 300 --out leaves\n  \
     spinney measure scans --out leaves\n  \
+    spinney measure rubbing.png --rubbing --out rubbings\n  \
     spinney measure scan.png --format csv > leaves.csv\n\n\
     docs/measure.md says how each measure is defined, and how far it may be off."
 )]
@@ -29,6 +30,9 @@ pub(crate) struct Measure {
     /// Dots per inch of all pictures, whatever the files say.
     #[arg(long, value_name = "N", value_parser = dpi, allow_negative_numbers = true)]
     pub(crate) dpi: Option<f64>,
+    /// They are rubbings: crayon or pencil over leaves under paper.
+    #[arg(long)]
+    pub(crate) rubbing: bool,
     /// What was found wrongly, a line each: “leaf 3 is no leaf”, “leaf 5 is two
     /// leaves between 120 40 and 180 300”, “leaf 7 is part of leaf 6”, “leaf 4 begins at 120 340”,
     /// “leaf 4 ends at 100 20”, “at 812 440 is a leaf”; or a ruler that is in the picture: “from 40
@@ -43,7 +47,7 @@ pub(crate) struct Measure {
     pub(crate) out: Option<PathBuf>,
     /// Write the scale card, a sheet to photograph leaves on, and measure nothing: a name that ends in
     /// .pdf, or `-` for stdout.
-    #[arg(long, value_name = "FILE.pdf", conflicts_with_all = ["files", "dpi", "mends", "out", "format"])]
+    #[arg(long, value_name = "FILE.pdf", conflicts_with_all = ["files", "dpi", "rubbing", "mends", "out", "format"])]
     pub(crate) scale_card: Option<PathBuf>,
     /// The paper of the scale card.
     #[arg(long, value_enum, default_value = "a4", requires = "scale_card")]

@@ -9,7 +9,7 @@ use std::path::{Path, PathBuf};
 
 use spinney_exchange::{json, measured, mends};
 use spinney_measure::Picture;
-use spinney_model::{MeasuredPicture, Mend, NoMend, PictureError};
+use spinney_model::{LeafNote, MeasuredPicture, Mend, NoMend, PictureError};
 use spinney_press::{lines, measured_picture, pdf, scale_card, svg};
 use spinney_voice::Tongue;
 use spinney_voice::measured as say;
@@ -39,7 +39,7 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     };
     progress.say(&told(0));
     let work = |path: &Path, bytes: &[u8]| {
-        let (picture, found) = measured_in(path, bytes, args.dpi)?;
+        let (picture, found) = measured_in(path, bytes, args)?;
         let mut measured = mended(found, mends)?;
         spinney_measure::look_for_veins(&picture, &mut measured);
         let beside = args.out.as_ref().map(|_| beside(t, (bytes, &picture), &measured));
@@ -121,13 +121,18 @@ fn write_card(t: Tongue, file: &Path, paper: Paper, over: Over) -> Result<bool, 
 fn measured_in(
     path: &Path,
     bytes: &[u8],
-    dpi: Option<f64>,
+    args: &Measure,
 ) -> Result<(Picture, MeasuredPicture), Failure> {
     let why = |error: PictureError| {
         let name = path.display().to_string();
         Failure::saying(move |t| say::picture_error(t, &name, error))
     };
-    let picture = spinney_measure::read(bytes, dpi).map_err(why)?;
+    let picture = spinney_measure::read(bytes, args.dpi).map_err(why)?;
+    if args.rubbing {
+        let measured = spinney_measure::measure_rubbing(&picture).map_err(why)?;
+        // From here on it is for looking at: on white paper.
+        return Ok((spinney_measure::on_white(picture), measured));
+    }
     let measured = spinney_measure::measure(&picture).map_err(why)?;
     Ok((picture, measured))
 }
@@ -225,6 +230,11 @@ fn in_words(ink: &Ink, (file, picture): &(String, MeasuredPicture)) -> String {
     let t = ink.t();
     let mut text = String::new();
     report::push_wrapped(&mut text, "", &say::picture(t, file, picture));
+    let notes: Vec<&[LeafNote]> = picture.leaves.iter().map(|leaf| &leaf.notes[..]).collect();
+    report::push_wrapped(&mut text, "  ", &say::rubbed(t, &notes));
+    if picture.like_a_rubbing {
+        report::push_wrapped(&mut text, "  ", &t.say("measure-like-a-rubbing"));
+    }
     for leaf in &picture.leaves {
         let heading = ink.bold(&t.with("measure-leaf", &[("number", &leaf.number)]));
         let _ = writeln!(text, "  {heading}");
@@ -232,7 +242,7 @@ fn in_words(ink: &Ink, (file, picture): &(String, MeasuredPicture)) -> String {
             leaf.measures.iter().flatten().map(|it| say::measure(t, it)).collect();
         report::push_wrapped(&mut text, "    ", &measures.join(" · "));
         report::push_wrapped(&mut text, "    ", &say::form(t, &leaf.form).join(" · "));
-        for note in &leaf.notes {
+        for note in leaf.notes.iter().filter(|note| **note != LeafNote::Rubbed) {
             report::push_wrapped(&mut text, "    ", &say::leaf_note(t, *note));
         }
     }

@@ -10,6 +10,7 @@ scan-dpi-why = In den meisten Scans steht es schon. Dann lasst das Feld leer.
 scan-no-scanner = Kein Scanner? Druckt die Maßkarte mit 100 %, legt die Blätter zwischen ihre Ringe und fotografiert den ganzen Bogen von oben.
 scan-card-a4 = Maßkarte (A4, PDF)
 scan-card-letter = Maßkarte (US Letter, PDF)
+scan-rubbing = Es ist ein Rubbelbild: Kreide oder Stift über einem Blatt unter dem Papier
 scan-do = Messen
 scan-not-kept = Das Bild wird nicht aufgehoben. Aufgehoben wird, was ihr übernehmt: die Namen, die Spannen der Längen und von jeder Art ein Blatt als Bild.
 scan-no-picture = Es ist kein Bild zum Messen da.
@@ -28,6 +29,7 @@ scan-found = { $count ->
     [one] 1 Blatt gefunden
    *[other] { $count } Blätter gefunden
 }
+scan-like-a-rubbing = Das sieht nach einem Rubbelbild aus. Wählt das Bild noch einmal aus und kreuzt „Es ist ein Rubbelbild“ an.
 scan-no-leaf = Legt die Blätter auf ein einfarbiges Papier, mit Abstand voneinander und vom Rand, und scannt sie noch einmal.
 scan-naming = Welche Art ist jedes Blatt? Tippt einen Namen ein und drückt die Eingabetaste, dann kommt das nächste. Ein leeres Feld oder ein ? lässt das Blatt weg.
 scan-name = Blatt { $number }: Welche Art?

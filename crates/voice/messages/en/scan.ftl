@@ -10,6 +10,7 @@ scan-dpi-why = Most scans say it themselves. Then leave this empty.
 scan-no-scanner = No scanner? Print the scale card at 100 %, lay the leaves between its rings, and photograph the whole sheet from above.
 scan-card-a4 = Scale card (A4, PDF)
 scan-card-letter = Scale card (US Letter, PDF)
+scan-rubbing = It is a rubbing: crayon or pencil over a leaf under paper
 scan-do = Measure
 scan-not-kept = The picture is not kept. What is kept is what you take: the names, the ranges of each length, and one leaf of each kind as its picture.
 scan-no-picture = There is no picture to measure.
@@ -28,6 +29,7 @@ scan-found = { $count ->
     [one] 1 leaf was found
    *[other] { $count } leaves were found
 }
+scan-like-a-rubbing = This looks like a rubbing. Choose the picture again, and tick “It is a rubbing”.
 scan-no-leaf = Lay the leaves on a plain sheet, apart from each other and away from the edges, and scan them again.
 scan-naming = What kind is each leaf? Type a name and press Enter to go on. Leave a field empty, or type ?, to leave that leaf out.
 scan-name = Leaf { $number }: which kind?

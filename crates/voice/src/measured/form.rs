@@ -19,6 +19,7 @@ pub fn form(t: Tongue, form: &LeafForm) -> Vec<String> {
     match &form.edge {
         Ok(edge) => said.extend(edge_of(t, edge, form.leaflets.is_some())),
         Err(EdgeUnseen::TooCoarse) => said.push(t.say("measure-edge-unseen")),
+        Err(EdgeUnseen::Rubbed) => said.push(t.say("measure-edge-rubbed")),
     }
     said.extend(form.ends.iter().flat_map(|it| ends(t, it)));
     match &form.veins {

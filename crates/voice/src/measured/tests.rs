@@ -60,6 +60,7 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
             LeafNote::FaintEdge,
             LeafNote::TwoStalks,
             LeafNote::Mended,
+            LeafNote::Rubbed,
         ] {
             said.push(leaf_note(t, note));
         }

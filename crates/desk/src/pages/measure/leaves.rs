@@ -9,7 +9,7 @@ use maud::{Markup, html};
 use spinney_collection::Collection;
 use spinney_collection::measured::LENGTHS;
 use spinney_exchange::mends;
-use spinney_model::{Measurand, Mend, PictureScale};
+use spinney_model::{LeafNote, Measurand, Mend, PictureScale};
 use spinney_voice::{Tongue, measured as say};
 
 use crate::asked::Asked;
@@ -75,6 +75,7 @@ pub(super) fn page(
             div.cards-of-leaves {
                 (scale(asked, sheet, trouble.is_some()))
                 (left_out(t, sheet))
+                (rubbed(t, sheet))
                 (mends(t, sheet))
                 @if sheet.now.leaves.is_empty() { p { (t.say("scan-no-leaf")) } }
                 @else {
@@ -121,6 +122,16 @@ pub(super) fn carried(asked: &Asked<'_>, sheet: &Sheet, with_fields: &[Leaf]) ->
             @let name = asked.cut(&field, LONGEST_NAME);
             @if !name.is_empty() { input type="hidden" name=(field) value=(name); }
         }
+    }
+}
+
+/// That it is a rubbing, or looks like one.
+fn rubbed(t: Tongue, sheet: &Sheet) -> Markup {
+    let notes: Vec<&[LeafNote]> = sheet.now.leaves.iter().map(|leaf| &leaf.notes[..]).collect();
+    let said = say::rubbed(t, &notes);
+    html! {
+        @if !said.is_empty() { p #rubbed { (said) } }
+        @if sheet.like_a_rubbing { p #like-a-rubbing { (t.say("scan-like-a-rubbing")) } }
     }
 }
 
@@ -229,7 +240,7 @@ fn card(asked: &Asked<'_>, sheet: &Sheet, leaf: &Leaf) -> Markup {
                     }
                 }
                 @if !leaf.form.is_empty() { p { (leaf.form) } }
-                @for note in &leaf.notes { p.quiet { (say::leaf_note(t, *note)) } }
+                @for note in leaf.notes.iter().filter(|note| **note != LeafNote::Rubbed) { p.quiet { (say::leaf_note(t, *note)) } }
                 details {
                     summary { (t.say("scan-more")) }
                     dl.measures {

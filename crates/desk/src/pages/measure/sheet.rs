@@ -51,12 +51,23 @@ pub(super) struct Sheet {
     dpi: f64,
     /// Whether a pixel that was measured is two by two dots.
     halved: bool,
+    /// Whether it looks like a rubbing, and nobody said that it is one.
+    pub(super) like_a_rubbing: bool,
     /// What was found.
     found: There,
     /// What a person says of it.
     pub(super) mends: Vec<Mend>,
     /// What follows from both.
     pub(super) now: There,
+}
+
+/// What a person says of a picture.
+#[derive(Clone, Copy, Default)]
+pub(super) struct Said {
+    /// How many dots an inch has.
+    pub(super) dpi: Option<f64>,
+    /// Whether it is a rubbing.
+    pub(super) rubbing: bool,
 }
 
 /// What there is in a picture.
@@ -117,11 +128,7 @@ impl From<PictureError> for NoSheet {
 
 impl Sheet {
     /// Measures the leaves of a picture.
-    pub(super) fn measured(
-        t: Tongue,
-        file: &Upload,
-        said: Option<f64>,
-    ) -> Result<Self, NoSheet> {
+    pub(super) fn measured(t: Tongue, file: &Upload, said: Said) -> Result<Self, NoSheet> {
         Self::measured_at_most(t, file, said, SCREENS_SCAN_PIXELS)
     }
 
@@ -129,17 +136,24 @@ impl Sheet {
     fn measured_at_most(
         t: Tongue,
         file: &Upload,
-        said: Option<f64>,
+        said: Said,
         most: u64,
     ) -> Result<Self, NoSheet> {
         let Small { mut picture, scale } =
-            spinney_measure::read_small(&file.bytes, said, most)?;
+            spinney_measure::read_small(&file.bytes, said.dpi, most)?;
         let dpi = scale.mm().map_or(ASSUMED, |mm| 25.4 / mm);
         if !matches!(scale, PictureScale::OfCard { .. }) {
             picture.scale =
                 PictureScale::Said { dpi: if picture.halved { dpi / 2.0 } else { dpi } };
         }
-        let measured = spinney_measure::measure(&picture)?;
+        let measured = match said.rubbing {
+            false => spinney_measure::measure(&picture)?,
+            true => {
+                let measured = spinney_measure::measure_rubbing(&picture)?;
+                picture = spinney_measure::on_white(picture);
+                measured
+            }
+        };
         if measured.leaves.len() > SCREENS_LEAVES {
             return Err(NoSheet::Many(measured.leaves.len()));
         }
@@ -156,6 +170,7 @@ impl Sheet {
             picture: STANDARD.encode(shown),
             dpi,
             halved: measured.halved,
+            like_a_rubbing: measured.like_a_rubbing,
             now: found.clone(),
             found,
             mends: Vec::new(),

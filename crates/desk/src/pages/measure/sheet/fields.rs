@@ -27,6 +27,7 @@ impl Sheet {
             ("found-file".to_owned(), self.file.clone()),
             ("found-size".to_owned(), format!("{width} {height}")),
             ("found-halved".to_owned(), u8::from(self.halved).to_string()),
+            ("found-like-a-rubbing".to_owned(), u8::from(self.like_a_rubbing).to_string()),
             (
                 "found-scale".to_owned(),
                 format!("{} {}", scale_in_words(self.found.scale), self.dpi),
@@ -94,6 +95,7 @@ impl Sheet {
             picture: base64(request.field("found-picture"))?,
             dpi: above_nothing(dpi)?,
             halved: request.field("found-halved") == "1",
+            like_a_rubbing: request.field("found-like-a-rubbing") == "1",
             now: found.clone(),
             found,
             mends: Vec::new(),
@@ -204,12 +206,13 @@ fn base64(text: &str) -> Option<String> {
     text.bytes().all(fits).then(|| text.to_owned())
 }
 
-const NOTES: [(&str, LeafNote); 5] = [
+const NOTES: [(&str, LeafNote); 6] = [
     ("base", LeafNote::BaseGuessed),
     ("holes", LeafNote::Holes),
     ("faint", LeafNote::FaintEdge),
     ("stalks", LeafNote::TwoStalks),
     ("mended", LeafNote::Mended),
+    ("rubbed", LeafNote::Rubbed),
 ];
 const LEFT_OUT: [(&str, LeftOut); 3] =
     [("cut", LeftOut::CutOff), ("label", LeftOut::Label), ("speck", LeftOut::Speck)];

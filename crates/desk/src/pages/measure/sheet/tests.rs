@@ -6,6 +6,7 @@ use spinney_model::{Measurand, Mend, NoScale, PictureScale};
 
 use spinney_voice::Tongue;
 
+use super::Said;
 use super::Sheet;
 use super::fields::{numbers, scale_in_words, scale_of_words};
 use crate::request::{Request, Upload};
@@ -24,7 +25,7 @@ fn scan(dpi: f64) -> Upload {
 }
 
 fn measured(said: Option<f64>) -> Sheet {
-    Sheet::measured(Tongue::of_terminal(), &scan(150.0), said)
+    Sheet::measured(Tongue::of_terminal(), &scan(150.0), Said { dpi: said, rubbing: false })
         .unwrap_or_else(|_| panic!("there is a leaf in it"))
 }
 
@@ -98,7 +99,8 @@ fn every_scale_comes_back() {
 
 #[test]
 fn a_picture_with_too_many_pixels_is_halved_and_its_leaf_is_as_long() {
-    for said in [Some(300.0), None] {
+    for dpi in [Some(300.0), None] {
+        let said = Said { dpi, rubbing: false };
         let scan = scan(300.0);
         let whole = Sheet::measured_at_most(Tongue::of_terminal(), &scan, said, u64::MAX)
             .ok()
