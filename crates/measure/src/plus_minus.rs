@@ -90,6 +90,24 @@ impl Seen {
     }
 }
 
+/// The ± of one measure over another: shares add up as squares.
+pub(crate) fn of_ratio(ratio: f64, over: (f64, f64), under: (f64, f64)) -> f64 {
+    let share = |(value, plus_minus): (f64, f64)| plus_minus / value;
+    ratio * share(over).hypot(share(under))
+}
+
+/// What laying a photograph flat adds to the ± of a leaf.
+pub(crate) fn laid_flat(leaf: &mut MeasuredLeaf) {
+    for measure in leaf.measures.iter_mut().flatten() {
+        let share = match measure.what {
+            Measurand::BladeArea => 2.0 * FLAT,
+            Measurand::Solidity => 0.0,
+            _ => FLAT,
+        };
+        measure.plus_minus = measure.plus_minus.hypot(share * measure.value);
+    }
+}
+
 /// How many pixels a grain of crayon is wide; without a scale, of a page at 300 dots per inch.
 pub(crate) fn of_crayon(mm: Option<f64>) -> f64 {
     CRAYON / mm.unwrap_or(25.4 / 300.0)
@@ -113,22 +131,4 @@ fn of_rubbing(seen: &Seen, what: Measurand, value: f64, crayon: f64) -> f64 {
         Measurand::LengthToWidth | Measurand::StalkToBlade | Measurand::Roundness => [0.0; 3],
     };
     parts.iter().map(|part| part * part).sum::<f64>().sqrt()
-}
-
-/// The ± of one measure over another: shares add up as squares.
-pub(crate) fn of_ratio(ratio: f64, over: (f64, f64), under: (f64, f64)) -> f64 {
-    let share = |(value, plus_minus): (f64, f64)| plus_minus / value;
-    ratio * share(over).hypot(share(under))
-}
-
-/// What laying a photograph flat adds to the ± of a leaf.
-pub(crate) fn laid_flat(leaf: &mut MeasuredLeaf) {
-    for measure in leaf.measures.iter_mut().flatten() {
-        let share = match measure.what {
-            Measurand::BladeArea => 2.0 * FLAT,
-            Measurand::Solidity => 0.0,
-            _ => FLAT,
-        };
-        measure.plus_minus = measure.plus_minus.hypot(share * measure.value);
-    }
 }
