@@ -30,7 +30,10 @@ const SET: [Shape; 7] = [
     Shape::Heart,
 ];
 /// The shapes by which it is judged.
-const JUDGED: [Shape; 3] = [Shape::Deltoid, Shape::Spatulate, Shape::Lens];
+const JUDGED: [Shape; 3] = [Shape::Deltoid, Shape::Wedge, Shape::Lens];
+
+/// A blade that runs so far down its stalk that nobody could say where it begins: shown apart.
+const GRADUAL: [Shape; 1] = [Shape::Spatulate];
 
 /// A drawn leaf and what was measured of it.
 struct Pair {
@@ -45,7 +48,9 @@ struct Pair {
 
 fn main() {
     let count = std::env::args().filter_map(|word| word.parse().ok()).next().unwrap_or(8);
-    for (name, shapes, seed) in [("set", &SET[..], 1), ("judged", &JUDGED[..], 3)] {
+    let groups =
+        [("set", &SET[..], 1), ("judged", &JUDGED[..], 4), ("gradual", &GRADUAL[..], 5)];
+    for (name, shapes, seed) in groups {
         let mut rng = Rng::with_seed(seed);
         let mut pairs = Vec::new();
         for shape in shapes {
@@ -119,8 +124,11 @@ fn truth(of: &Truth, what: Measurand) -> Option<f64> {
     })
 }
 
+/// A way to tell leaves apart.
+type Stratum = (&'static str, fn(&Pair) -> String);
+
 /// What leaves are told apart by: each by itself.
-const STRATA: [(&str, fn(&Pair) -> String); 5] = [
+const STRATA: [Stratum; 5] = [
     ("shape", |pair| format!("{:?}", pair.shape)),
     ("edge", |pair| format!("{:?} {}", pair.truth.edge, pair.truth.lobes)),
     ("dpi", |pair| format!("{}", pair.dpi)),

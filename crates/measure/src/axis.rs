@@ -76,8 +76,9 @@ pub(crate) fn axis(blade: &[Point], base: Point, said: Option<Point>) -> Axis {
 
 /// Where both sides of a tip are looked at, in pixels from its end.
 const NEAR_TIP: [f64; 2] = [4.0, 10.0];
-/// How wide a tip must be to be seen, in pixels: the blur of a scanner and of the outline.
-const SEEN: f64 = 3.0;
+/// How wide a tip must be to be seen, in pixels: the blur of a scanner and of the outline. A drawn-out tip becomes
+/// thinner still beyond where its sides are looked at, and that counts once more.
+const SEEN: f64 = 1.5;
 
 /// How far beyond its end the sides of a pointed tip would meet, in pixels: no farther than what
 /// is too thin to be seen. Of a blunt tip that is nothing.
@@ -88,7 +89,8 @@ fn unseen_tip(straight: &[Point], length: f64) -> f64 {
     if slope <= 0.0 {
         return 0.0;
     }
-    (near / slope - NEAR_TIP[0]).clamp(0.0, SEEN / slope)
+    let drawn_out = 1.0 / (1.0 + 4.0 * slope * slope);
+    (near / slope - NEAR_TIP[0]).clamp(0.0, SEEN * (1.0 + drawn_out) / slope)
 }
 
 /// How wide a blade is at a place along its midrib line.

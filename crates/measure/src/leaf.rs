@@ -199,7 +199,10 @@ impl Marked {
             perimeter: perimeter(&blade),
             hull: area(&hull(&blade)),
             seen: plus_minus::Seen {
-                unsure: cut.as_ref().map_or(0.0, |cut| cut.unsure),
+                unsure: cut.as_ref().map_or(0.0, |cut| match form.is_even() {
+                    true => cut.unsure,
+                    false => cut.parting,
+                }),
                 unseen: axis.unseen,
                 teeth: form.teeth(),
                 uneven: form.is_uneven(),
@@ -309,10 +312,9 @@ impl Sizes {
         let plus_minus = match what {
             Measurand::LengthToWidth => {
                 plus_minus::of_ratio(value, length, with(Measurand::BladeWidth, self.width))
+                    * plus_minus::TOGETHER
             }
-            Measurand::StalkToBlade => {
-                plus_minus::of_ratio(value, with(Measurand::StalkLength, stalk?), length)
-            }
+            Measurand::StalkToBlade => self.seen.of_stalk_to_blade(stalk?, self.length),
             Measurand::Roundness => {
                 // The perimeter counts twice.
                 let (around, off) = with(Measurand::Perimeter, self.perimeter);

@@ -41,7 +41,11 @@ const SOLIDITY: f64 = 0.012;
 /// (`tests/outside/leaves.py`).
 const FLAT: f64 = 0.007;
 
+/// Length and width are askew together.
+pub(crate) const TOGETHER: f64 = 1.15;
+
 /// How a leaf was seen.
+#[derive(Clone, Copy)]
 pub(crate) struct Seen {
     /// How far the place may be off where blade and stalk meet.
     pub(crate) unsure: f64,
@@ -87,6 +91,21 @@ impl Seen {
             Measurand::LengthToWidth | Measurand::StalkToBlade | Measurand::Roundness => &[],
         };
         parts.iter().map(|part| part * part).sum::<f64>().sqrt()
+    }
+}
+
+impl Seen {
+    /// The ± of a stalk over a blade: where one is too long because the other begins too late, both count.
+    pub(crate) fn of_stalk_to_blade(&self, stalk: f64, blade: f64) -> f64 {
+        let sure = Self { unsure: 0.0, ..*self };
+        let with = |what, value| (value, sure.of(what, value));
+        let rest = of_ratio(
+            stalk / blade,
+            with(Measurand::StalkLength, stalk),
+            with(Measurand::BladeLength, blade),
+        );
+        let base = self.unsure * (UNSURE[1] / stalk + UNSURE[0] / blade);
+        rest.hypot(stalk / blade * base)
     }
 }
 

@@ -25,8 +25,17 @@ const WIDER: f64 = 1.5;
 /// A second stalk that is so long, of the longest, is said.
 const ALSO: f64 = 0.4;
 /// Where both sides are so many times as far apart as along the stalk, they have parted; the
-/// second number is where they are looked at again.
-const PARTED: [f64; 2] = [1.35, 2.4];
+/// other numbers are where they are looked at again.
+const PARTED: [f64; 3] = [1.35, 2.4, 4.0];
+/// Blades that run down their stalks part with some power of the way: the least for which that is sure, and the
+/// gentlest that is looked for.
+const GENTLE: f64 = 1.2;
+const GENTLEST: f64 = 2.2;
+/// Sides part gently where they run so many times as far along as apart; and what of that stretch is unsure.
+const ALONGSIDE: f64 = 1.2;
+const PARTING: f64 = 0.5;
+/// No base is looked for farther down, in widths of the stalk.
+const FARTHEST: f64 = 16.0;
 
 /// A leaf, cut apart.
 pub(crate) struct Cut {
@@ -38,6 +47,8 @@ pub(crate) struct Cut {
     pub(crate) width: f64,
     /// How far the line was carried on in which both sides part: so unsure is where it ends.
     pub(crate) unsure: f64,
+    /// The same where the edge has teeth or waves: they hide where sides part that part gently.
+    pub(crate) parting: f64,
     /// Where it is cut: a point of the outline on each side.
     pub(crate) sides: [Point; 2],
     /// The outline of the blade, closed.
@@ -179,7 +190,15 @@ fn followed(outline: &[Point], end: usize, size: f64) -> Option<Cut> {
     let (first, second) = (parted(PARTED[0] * width + 1.0)?, parted(PARTED[1] * width + 2.0)?);
     let slope = (wide(second) - wide(first)) / (along[second] - along[first]).max(0.5);
     let before = if slope > 0.0 { (wide(first) - width) / slope } else { 0.0 };
-    let at = (along[first] - before.min(width)).max(0.0);
+    let seen = |at: usize| [along[at], wide(at) - width];
+    let third = parted(PARTED[2] * width + 4.0).map(|third| [first, second, third].map(seen));
+    let gentle = third.filter(is_gentle);
+    let power = gentle.and_then(gently);
+    let from = power.map_or(0.0, |from| along[first] - from);
+    let before = before.min(width).max(from.min(FARTHEST * width));
+    let at = (along[first] - before).max(0.0);
+    let parting = gentle.map_or(0.0, |[first, _, third]| PARTING * (third[0] - first[0]));
+    let unsure = (along[first] - at).max(if power.is_some() { parting } else { 0.0 });
     let place = along.partition_point(|gone| *gone < at).min(steps.len() - 1);
     let even = |part: f64| {
         let place = along.partition_point(|gone| *gone < part * at).min(steps.len() - 1);
@@ -192,7 +211,42 @@ fn followed(outline: &[Point], end: usize, size: f64) -> Option<Cut> {
     {
         return None;
     }
-    Some(parted_at(outline, end, &steps[..=place], width, along[first] - at))
+    let cut = parted_at(outline, end, &steps[..=place], width, unsure);
+    Some(Cut { parting: unsure.max(parting), ..cut })
+}
+
+/// Whether the sides part gently at three places along a blade: how far along each is, and how much
+/// farther apart they are there than those of the stalk.
+fn is_gentle([[x1, e1], [x2, e2], [x3, e3]]: &[[f64; 2]; 3]) -> bool {
+    0.0 < *e1 && e1 < e2 && e2 < e3 && x1 < x2 && x2 < x3 && x3 - x1 > ALONGSIDE * (e3 - e1)
+}
+
+/// Where a blade begins whose sides part gently, with a power of the way that is more than the first. None: they
+/// part with the first, or less.
+fn gently([[x1, e1], [x2, e2], [x3, e3]]: [[f64; 2]; 3]) -> Option<f64> {
+    // With a power p, (e2 / e1)^(1/p) is how many times as far from the beginning the second place is.
+    let from = |power: f64| {
+        let times = (e2 / e1).powf(1.0 / power);
+        (times * x1 - x2) / (times - 1.0)
+    };
+    let off = |power: f64| {
+        let from = from(power);
+        ((x3 - from) / (x2 - from)).ln() * power - (e3 / e2).ln()
+    };
+    // The more gently, the farther back it begins: where the third place fits lies between.
+    let (mut low, mut high) = (GENTLE, GENTLEST);
+    if off(low) > 0.0 {
+        return None;
+    }
+    for _ in 0..40 {
+        let middle = f64::midpoint(low, high);
+        if off(middle) > 0.0 {
+            high = middle;
+        } else {
+            low = middle;
+        }
+    }
+    Some(from(low))
 }
 
 /// Cuts a leaf apart after the last of some steps.
@@ -205,7 +259,8 @@ fn parted_at(outline: &[Point], end: usize, steps: &[Step], width: f64, unsure: 
     let mut stalk = thinned(steps, width);
     to_the_end(&mut stalk, outline, end, width);
     let sides = [outline[(end + count - step.back) % count], on(step.on)];
-    Cut { length: length(&stalk), width, stalk, unsure, sides, blade, several: false }
+    let (length, parting) = (length(&stalk), unsure);
+    Cut { length, width, stalk, unsure, parting, sides, blade, several: false }
 }
 
 /// How far along the middle each step is, without the zigzag of the middles.

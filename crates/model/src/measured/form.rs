@@ -26,6 +26,11 @@ impl LeafForm {
         edge.map_or(0, |edge| edge.teeth.iter().map(Vec::len).sum())
     }
 
+    /// Whether its edge has neither teeth nor waves, as far as they can be seen.
+    pub fn is_even(&self) -> bool {
+        self.edge.as_ref().map_or(true, |edge| edge.kind == EdgeKind::Entire)
+    }
+
     /// Whether its edge has waves, or it has lobes.
     pub fn is_uneven(&self) -> bool {
         self.lobes.as_ref().is_some_and(|lobes| lobes.count() > 1)
