@@ -80,17 +80,24 @@ const NEAR_TIP: [f64; 2] = [4.0, 10.0];
 /// thinner still beyond where its sides are looked at, and that counts once more.
 const SEEN: f64 = 1.5;
 
+/// A tip that is wider there, or hardly becomes wider, is blunt: it ends where it is seen to end.
+const THIN: f64 = 12.0;
+const WIDENS: f64 = 0.12;
+/// No tip goes on farther than this share of the blade.
+const FARTHEST: f64 = 0.03;
+
 /// How far beyond its end the sides of a pointed tip would meet, in pixels: no farther than what
 /// is too thin to be seen. Of a blunt tip that is nothing.
 fn unseen_tip(straight: &[Point], length: f64) -> f64 {
     let [near, far] = NEAR_TIP.map(|by| across(straight, length - by));
     let (Some(near), Some(far)) = (near, far) else { return 0.0 };
     let slope = (far - near) / (NEAR_TIP[1] - NEAR_TIP[0]);
-    if slope <= 0.0 {
+    if near > THIN || slope < WIDENS {
         return 0.0;
     }
     let drawn_out = 1.0 / (1.0 + 4.0 * slope * slope);
-    (near / slope - NEAR_TIP[0]).clamp(0.0, SEEN * (1.0 + drawn_out) / slope)
+    let most = (SEEN * (1.0 + drawn_out) / slope).min(FARTHEST * length);
+    (near / slope - NEAR_TIP[0]).clamp(0.0, most)
 }
 
 /// How wide a blade is at a place along its midrib line.
@@ -306,4 +313,36 @@ fn terms(u: f64) -> (f64, f64) {
 
 fn part(place: usize) -> f64 {
     (place as f64 + 0.5) / PLACES as f64
+}
+
+#[cfg(test)]
+mod tests {
+    use super::unseen_tip;
+    use crate::polygon::Point;
+
+    /// Both sides of a blade 400 pixels long, so wide at each place.
+    fn blade(width: impl Fn(f64) -> f64) -> Vec<Point> {
+        let up = (0..=400).map(|at| [f64::from(at), -width(f64::from(at)) / 2.0]);
+        let down = (0..=400).rev().map(|at| [f64::from(at), width(f64::from(at)) / 2.0]);
+        up.chain(down).collect()
+    }
+
+    #[test]
+    fn only_a_thin_tip_goes_on_beyond_what_is_seen() {
+        // A cone of which the last five pixels are not seen.
+        let cone = unseen_tip(&blade(|at| 0.5 * (405.0 - at)), 400.0);
+        assert!((3.0..=5.01).contains(&cone), "{cone}");
+        // Cut off square, a needle as wide all along, an ellipse, and one that becomes narrower.
+        for (name, blunt) in [
+            ("strap", blade(|_| 200.0)),
+            ("needle", blade(|_| 8.0)),
+            ("ellipse", blade(|at| 240.0 * (at / 400.0 * (1.0 - at / 400.0)).sqrt())),
+            ("club", blade(|at| 3.0 + at / 40.0)),
+        ] {
+            assert_eq!(unseen_tip(&blunt, 400.0), 0.0, "{name}");
+        }
+        // A tip that hardly widens does not make the blade longer by more than a few hundredths.
+        let needle = unseen_tip(&blade(|at| 0.13 * (440.0 - at)), 400.0);
+        assert!(needle <= 12.0, "{needle}");
+    }
 }

@@ -35,9 +35,7 @@ mod stalk;
 mod turns;
 mod veins;
 
-use spinney_model::{
-    LeftOut, MeasuredLeaf, MeasuredPicture, PictureError, PictureScale, VeinsUnseen,
-};
+use spinney_model::{LeftOut, MeasuredLeaf, MeasuredPicture, PictureError, VeinsUnseen};
 
 pub use cut_out::{Upright, cut_out, upright, upright_again, upright_of_copy};
 pub use mended::{
@@ -68,9 +66,7 @@ pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     let found = leaf::found(&contrast, level, picture.scale.mm());
     let mut leaves: Vec<_> = found.leaves;
     leaf::number(&mut leaves);
-    if matches!(picture.scale, PictureScale::OfCard { .. }) {
-        leaves.iter_mut().for_each(plus_minus::laid_flat);
-    }
+    plus_minus::of_scale(&mut leaves, picture.scale);
     leaves.iter_mut().for_each(|leaf| veins::look(&picture.pixels, leaf));
     let mut left_out: Vec<(LeftOut, usize)> = Vec::new();
     for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {

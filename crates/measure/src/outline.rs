@@ -137,3 +137,27 @@ fn sampled(contrast: &Contrast, [x, y]: [f64; 2]) -> f64 {
     let lower = value(0, 1) + right * (value(1, 1) - value(0, 1));
     upper + down * (lower - upper)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::between;
+    use crate::ground::Contrast;
+
+    /// The right half of a picture is a leaf from 50.3 on, blurred over three pixels, and the ground beside it in shade.
+    #[test]
+    fn an_edge_lies_halfway_between_the_leaf_and_the_ground_beside_it() {
+        let (leaf, edge) = (6000.0, 50.3);
+        for shade in [0.0, 1500.0] {
+            let value =
+                |x: f64| shade + (leaf - shade) * ((x - edge) / 3.0 + 0.5).clamp(0.0, 1.0);
+            let row: Vec<u16> = (0..100).map(|x| value(f64::from(x)) as u16).collect();
+            let contrast = Contrast { width: 100, height: 60, values: row.repeat(60) };
+            // Upwards, with the leaf on the right.
+            let line: Vec<[f64; 2]> = (5..55).rev().map(|y| [49.6, f64::from(y)]).collect();
+            let moved = between(&contrast, &line, leaf as u16);
+            for point in &moved[5..45] {
+                assert!((point[0] - edge).abs() < 0.05, "{shade}: {point:?}");
+            }
+        }
+    }
+}

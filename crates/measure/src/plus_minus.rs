@@ -8,7 +8,7 @@
 //! `crates/measure/benches/drawn_leaves.rs`; `docs/measurements.md` has how far it holds on others. They
 //! say nothing of a scanner that is wrong itself, nor of a leaf that was folded.
 
-use spinney_model::{Measurand, MeasuredLeaf};
+use spinney_model::{Measurand, MeasuredLeaf, PictureScale};
 
 /// Where an edge lies, in pixels: along a blade, across it, along a stalk.
 const LENGTH: f64 = 1.5;
@@ -113,6 +113,13 @@ impl Seen {
 pub(crate) fn of_ratio(ratio: f64, over: (f64, f64), under: (f64, f64)) -> f64 {
     let share = |(value, plus_minus): (f64, f64)| plus_minus / value;
     ratio * share(over).hypot(share(under))
+}
+
+/// What the way in which the size of a dot is known adds to the ± of leaves.
+pub(crate) fn of_scale(leaves: &mut [MeasuredLeaf], scale: PictureScale) {
+    if matches!(scale, PictureScale::OfCard { .. }) {
+        leaves.iter_mut().for_each(laid_flat);
+    }
 }
 
 /// What laying a photograph flat adds to the ± of a leaf.

@@ -21,6 +21,7 @@ use crate::ground;
 use crate::leaf::{self, Marked, evenly};
 use crate::picture::Picture;
 use crate::pieces::Piece;
+use crate::plus_minus;
 use crate::polygon::{Point, distance, encloses, smoothed};
 pub(crate) use notice::looks_like_one;
 use tone::Tone;
@@ -37,7 +38,7 @@ const GRAIN: f64 = 0.5;
 ///
 /// **Guarantees**: as of [`measure`](crate::measure()).
 /// **Errors**: nothing is found that is darker than its surroundings and ends in a dark line.
-/// **Cost**: some 50 ns a pixel, and a second for a page of leaves; three bytes of memory a pixel.
+/// **Cost**: some 50 ns a pixel, and a second for a page of leaves; some ten bytes of memory a pixel.
 pub fn measure_rubbing(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     let tone = Tone::of(picture);
     let found = candidates::found(&tone);
@@ -68,6 +69,7 @@ pub fn measure_rubbing(picture: &Picture) -> Result<MeasuredPicture, PictureErro
         return Err(PictureError::NothingThere);
     }
     leaf::number(&mut leaves);
+    plus_minus::of_scale(&mut leaves, picture.scale);
     let left_out = (cut_off > 0).then_some((LeftOut::CutOff, cut_off)).into_iter().collect();
     let empty = MeasuredPicture::of(picture.pixels.dimensions());
     let (scale, halved) = (picture.scale, picture.halved);

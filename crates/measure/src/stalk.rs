@@ -323,3 +323,25 @@ fn thinned(steps: &[Step], width: f64) -> Vec<Point> {
     line.push(last);
     line
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{gently, is_gentle};
+
+    #[test]
+    fn a_blade_that_parts_with_a_power_of_the_way_begins_where_the_power_does() {
+        for (power, from) in [(1.3, 40.0), (1.6, 10.0), (2.0, 25.0)] {
+            let seen = [30.0, 70.0, 120.0]
+                .map(|way: f64| [from + way, 20.0 * (way / 120.0).powf(power)]);
+            assert!(is_gentle(&seen), "{power}");
+            let found = gently(seen).expect("it parts gently");
+            assert!((found - from).abs() < 0.01, "{power}: {found}");
+        }
+        // A round or straight base is none.
+        for power in [0.5, 1.0] {
+            let seen = [30.0, 70.0, 120.0].map(|way: f64| [way, 0.3 * way.powf(power)]);
+            assert_eq!(gently(seen), None, "{power}");
+        }
+        assert!(!is_gentle(&[[1.0, 2.0], [2.0, 9.0], [4.0, 20.0]]), "it parts at once");
+    }
+}

@@ -133,3 +133,24 @@ fn a_rubbing_is_cut_out_on_white_paper_in_its_own_colour() {
     let green = inside().filter(|[red, green, blue, _]| green > red && green > blue).count();
     assert!(green * 5 > count, "the crayon stays green: {green} of {count}");
 }
+
+/// However small a picture, or large its dots are said to be: no scale makes it fail.
+#[test]
+fn small_and_narrow_pictures_are_measured_or_have_nothing() {
+    for (width, height) in [(1, 1), (2, 400), (4000, 2), (60, 60)] {
+        let pixels = image::RgbImage::from_fn(width, height, |x, y| {
+            let dark = x.abs_diff(width / 2).pow(2) + y.abs_diff(height / 2).pow(2) < 400;
+            image::Rgb(if dark { [60, 90, 40] } else { [240; 3] })
+        });
+        let mut file = std::io::Cursor::new(Vec::new());
+        pixels.write_to(&mut file, image::ImageFormat::Png).expect("it can be packed");
+        for dpi in [None, Some(10.0), Some(300.0), Some(10_000.0)] {
+            let picture = spinney_measure::read(file.get_ref(), dpi).expect("it can be read");
+            let scan = spinney_measure::measure(&picture);
+            let rubbing = spinney_measure::measure_rubbing(&picture);
+            for found in [scan, rubbing].into_iter().flatten() {
+                assert!(found.leaves.len() + found.left_out.len() > 0, "{width} x {height}");
+            }
+        }
+    }
+}

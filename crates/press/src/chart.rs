@@ -101,7 +101,8 @@ impl Room {
 fn below(setting: &Setting, wide: f64) -> Piece {
     let berry = Style::SMALL.inked(Ink::Berry);
     let everybody = safety::for_everybody(setting.booklet.matrix);
-    let everybody = everybody.map(|text| setting.text(text, berry, wide - 8.0));
+    let everybody =
+        everybody.map(|text| setting.text(&setting.for_everybody(text), berry, wide - 8.0));
     let names: Vec<_> = safety::of_kinds(setting.booklet.matrix)
         .map(|(taxon, _)| setting.name(taxon))
         .collect();

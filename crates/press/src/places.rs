@@ -46,7 +46,7 @@ pub(crate) fn leaf(setting: &Setting, kind: TaxonIx) -> Option<LeafSize> {
     }
 }
 
-/// The kinds whose largest measured blade is longer than its place, whatever was wished: the
+/// The kinds whose largest measured blade is longer or broader than its place, whatever was wished: the
 /// places by kind, with air, upright or on their side.
 pub(crate) fn too_large<'p>(
     setting: &Setting,
@@ -54,7 +54,9 @@ pub(crate) fn too_large<'p>(
 ) -> Vec<TaxonIx> {
     let longer = |kind: TaxonIx, place: (f64, f64)| {
         let measured = setting.leaves().get(kind.0).copied().flatten()?;
-        Some(measured.blade + AIR > place.0.max(place.1) + 0.01)
+        let (w, h) = bare(measured);
+        let over = |one: f64, other: f64| one + AIR > other + 0.01;
+        Some(over(w.max(h), place.0.max(place.1)) || over(w.min(h), place.0.min(place.1)))
     };
     let places = places.into_iter();
     let places = places.filter(|(kind, place)| longer(*kind, **place) == Some(true));

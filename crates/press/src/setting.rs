@@ -348,12 +348,21 @@ impl<'a> Setting<'a> {
         Piece::text(self.block(text, style, width), Role::Heading(level))
     }
 
+    /// The caution for everybody where there is room for a few lines: a longer one is in the key.
+    pub(crate) fn for_everybody(&self, text: &str) -> String {
+        match self.whole(text)[..] {
+            [_] => text.to_owned(),
+            _ => self.say("sheet-caution-for-all-in-key"),
+        }
+    }
+
     /// What everybody on the visit must know, and who decides.
     pub(crate) fn to_mind(&self, width: f64) -> Piece {
         let rules = self.text(&safety::local_rules(self.t()), Style::SMALL, width);
         match safety::for_everybody(self.booklet.matrix) {
             Some(text) => {
-                let text = self.text(text, Style::SMALL_STRONG.inked(Ink::Berry), width - 8.0);
+                let text = self.for_everybody(text);
+                let text = self.text(&text, Style::SMALL_STRONG.inked(Ink::Berry), width - 8.0);
                 drawing::warning(5.5).with(8.0, 0.0, text).then(0.3, rules)
             }
             None => rules,

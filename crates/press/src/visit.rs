@@ -154,7 +154,7 @@ fn hazards(setting: &Setting, flow: &mut Flow) {
     let style = PART.inked(Ink::Berry);
     let title = setting.heading(2, &setting.say("sheet-visit-hazards"), style, wide - 9.0);
     let mut pieces = vec![drawing::warning(6.0).with(8.5, 0.4, title)];
-    pieces.extend(safety::for_everybody(matrix).map(|text| setting.text(text, BOLD, wide)));
+    pieces.extend(cautions::for_everybody(setting, BOLD, wide));
     let kinds: Vec<_> = safety::of_kinds(matrix).collect();
     let half = (wide - BETWEEN) / 2.0;
     // A long caution is as wide as the page, so that none is cut.

@@ -45,9 +45,13 @@ fn a_folder_is_measured_in_the_order_of_its_pages_and_as_each_page_alone() {
     }
     fs::write(scans.join("notes.txt"), "no picture").expect("written");
     fs::write(scans.join("page 5b.PNG"), "not a picture either").expect("written");
+    fs::write(scans.join("._page 1.png"), "what another system left").expect("written");
     let (all, complained) = json(&desk, &["scans", "--out", "out"], 1);
     assert!(complained.contains("page 5b.PNG"), "{complained}");
-    assert!(!complained.contains("notes.txt"), "{complained}");
+    assert!(!complained.contains("notes.txt") && !complained.contains("._"), "{complained}");
+    fs::write(desk.join("mends.txt"), "leaf 1 is no leaf\n").expect("written");
+    let (_, complained) = json(&desk, &["scans", "--mends", "mends.txt"], 2);
+    assert!(complained.contains("--mends"), "mends are of one picture: {complained}");
     let pictures = all["pictures"].as_array().expect("pictures");
     let files: Vec<_> =
         pictures.iter().map(|one| one["file"].as_str().expect("a name").to_owned()).collect();

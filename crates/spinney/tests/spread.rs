@@ -49,7 +49,7 @@ fn it_says_how_far_leaves_spread_where_to_cut_and_how_many_more_to_measure() {
         "lime or hazel? “blade length”: 71 mm or more is hazel, less is lime.",
         "All 9 are on the right side. The safety margin is 11 mm.",
         "on the wrong side.",
-        "Do not trust this, however many you measure. If they turn out like these, more than 5 in 100 of hazel would be",
+        "Do not trust this, however many you measure. Even if further finds are like these, more than 5 in 100 of hazel would be",
     ] {
         assert!(said.contains(part), "{part}: {said}");
     }

@@ -12,6 +12,10 @@ const FINE: f64 = 5.0;
 /// Where nobody knows how large a dot is, a page is taken to be so long, in mm.
 const PAGE: f64 = 297.0;
 
+/// More places than these are not looked at, whatever a person says of the size of a dot: five a millimetre are
+/// A3.
+const MOST: f64 = 4_000_000.0;
+
 /// Numbers in rows.
 #[derive(Clone)]
 pub(crate) struct Plane {
@@ -35,7 +39,9 @@ impl Tone {
         let (width, height) = (width as usize, height as usize);
         let longer = width.max(height) as f64;
         let pixels = picture.scale.mm().map_or(longer / PAGE, |mm| 1.0 / mm);
-        let step = ((pixels / FINE).round() as usize).max(1);
+        let many = (width * height) as f64 / MOST;
+        let step = ((pixels / FINE).round() as usize).max(many.sqrt().ceil() as usize);
+        let step = step.clamp(1, width.min(height).max(1));
         let contrast = ground::contrast_on_lightest(picture, 3.0 * pixels);
         let plane = Plane::from(width / step, height / step, |x, y| {
             let mut sum = 0_u32;
@@ -110,7 +116,10 @@ impl Plane {
     /// The value below which such a share of all is.
     pub(crate) fn quantile(&self, part: f64) -> f32 {
         let mut all = self.values.clone();
-        let at = ((all.len() - 1) as f64 * part) as usize;
+        let at = (all.len().saturating_sub(1) as f64 * part) as usize;
+        if all.is_empty() {
+            return 0.0;
+        }
         *all.select_nth_unstable_by(at, f32::total_cmp).1
     }
 

@@ -42,8 +42,7 @@ pub(crate) fn pieces(
     let everybody = safety::for_everybody(setting.booklet.matrix);
     let mut pieces: Vec<Piece> = Vec::new();
     if let Some(text) = everybody {
-        let whole = setting.whole(text).into_iter();
-        let first = whole.map(|part| setting.text(part, strong, wide)).collect();
+        let first = for_everybody(setting, strong, wide);
         pieces.extend(in_both(first, setting.second_caution(text, style, wide)));
     }
     for (taxon, caution) in safety::of_kinds(setting.booklet.matrix) {
@@ -66,6 +65,13 @@ pub(crate) fn pieces(
     pieces
 }
 
+/// The caution for everybody, in pieces of which none is cut; empty: nobody wrote one.
+pub(crate) fn for_everybody(setting: &Setting, style: Style, wide: f64) -> Vec<Piece> {
+    let text = safety::for_everybody(setting.booklet.matrix);
+    let pieces = text.into_iter().flat_map(|text| setting.whole(text));
+    pieces.map(|piece| setting.text(piece, style, wide)).collect()
+}
+
 /// A caution behind the name of its kind, in pieces of which none is cut.
 pub(crate) fn of_kind(
     setting: &Setting,
@@ -81,7 +87,7 @@ pub(crate) fn of_kind(
     setting.whole(caution).into_iter().enumerate().map(part).collect()
 }
 
-/// The second text of a caution stands beneath it, and on another page only where both are long.
+/// The second text of a caution stands beneath it, and on another page only where one of both is long.
 fn in_both(mut first: Vec<Piece>, mut second: Vec<Piece>) -> Vec<Piece> {
     match (first.as_mut_slice(), second.as_mut_slice()) {
         ([one], [other]) => vec![std::mem::take(one).then(0.0, std::mem::take(other))],

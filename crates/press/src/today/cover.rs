@@ -149,8 +149,7 @@ fn put_cautions(setting: &Setting, flow: &mut Flow) {
     let title = setting.heading(2, &setting.say("sheet-cautions"), style, wide - 11.0);
     let y = (8.0 - title.h) / 2.0;
     let mut pieces = vec![drawing::warning(8.0).with(11.0, y, title)];
-    let everybody = safety::for_everybody(matrix);
-    pieces.extend(everybody.map(|text| setting.text(text, Style::STRONG, wide)));
+    pieces.extend(cautions::for_everybody(setting, Style::STRONG, wide));
     let rules = setting.text(&safety::local_rules(setting.t()), Style::SMALL, wide);
     let styles = (Style::SMALL_STRONG, Style::SMALL);
     let each: Vec<_> =

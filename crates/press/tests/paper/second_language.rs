@@ -6,7 +6,8 @@ use spinney_model::{Character, InSecond, Matrix, Scene, Taxon};
 use spinney_press::second_language::missing;
 use spinney_press::sheet::{Role, Sheet, What};
 use spinney_press::{
-    Booklet, Letters, Paper, Stamp, cards_to_sort, key_pages, page, pdf, pocket, short_key,
+    Booklet, Letters, Paper, Stamp, album, cards_to_sort, key_pages, page, pdf, pocket,
+    short_key, today, visit,
 };
 use spinney_voice::Tongue;
 
@@ -242,6 +243,12 @@ fn a_long_caution_is_whole_in_the_second_language_too() {
     let caution = walked.matrix.taxa().iter().find_map(|taxon| taxon.caution.clone()).unwrap();
     let pair = scene.second_questions.iter_mut().find(|pair| pair.text == caution.trim());
     pair.expect("a caution has a second text").second = long.clone();
+    // And one for everybody that is longer than any line of a sheet, in both.
+    let everybody =
+        format!("{}End of it.", "Stay where an adult sees you, and ask. ".repeat(14));
+    let second = format!("{}Koniec tego.", "Trzymaj się blisko dorosłych i pytaj. ".repeat(14));
+    scene.caution = Some(everybody.clone());
+    scene.second_questions.push(InSecond { text: everybody.clone(), second: second.clone() });
     walked.matrix = walked.matrix.with_scene(scene);
     let booklet = walked.booklet(Stamp::None);
     for paper in [Paper::A4, Paper::Letter, Paper::A3] {
@@ -249,6 +256,9 @@ fn a_long_caution_is_whole_in_the_second_language_too() {
         for (name, sheet) in sheets {
             let printed = even(&seconds(&sheet).join(" "));
             assert!(printed.contains(&even(&long)), "{name}: {printed}");
+            assert!(printed.contains(&even(&second)), "{name}: {printed}");
+            let words: String = sheet.pages.iter().map(|page| page.words()).collect();
+            assert!(even(&words).contains("and ask. End of it."), "{name}: {words}");
         }
         let backs = cards_to_sort::with_backs(&booklet, paper);
         let words: String = backs.pages.iter().map(|page| page.words()).collect();
@@ -256,6 +266,13 @@ fn a_long_caution_is_whole_in_the_second_language_too() {
         assert!(words.contains(&even(&long)) || !words.contains("Nie wolno"), "{words}");
         assert!(words.contains("Uwaga: "), "a short one stands on its card");
     }
+    for sheet in [visit::sheet(&booklet, Paper::A4), today::sheet(&booklet, Paper::A4)] {
+        let words: String = sheet.pages.iter().map(|page| page.words()).collect();
+        assert!(even(&words).contains("and ask. End of it."), "{words}");
+    }
+    // Where there is room for a line or two, it says where the whole is.
+    let words: String = album::sheet(&booklet, Paper::A4).pages[0].words();
+    assert!(even(&words).contains("it is in the key") && !words.contains('…'), "{words}");
     let html = page::html(&booklet);
     // Above the first question, and where the kind comes out.
     let whole = format!("lang=\"pl\" dir=\"auto\">{}<", long.trim());

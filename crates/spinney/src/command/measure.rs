@@ -27,9 +27,9 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     if let Some(file) = &args.scale_card {
         return write_card(t, file, args.paper, over);
     }
-    let mends = args.mends.as_deref().map(|path| mends_of(path, args)).transpose()?;
-    let mends = mends.as_ref();
     let files = pictures::all(&args.files)?;
+    let mends = args.mends.as_deref().map(|path| mends_of(path, &files)).transpose()?;
+    let mends = mends.as_ref();
     let mut folder = args.out.as_ref().map(|path| Folder::make(path, over)).transpose()?;
     let names = Names::all(&files);
     let mut progress = Progress::new();
@@ -51,6 +51,9 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     looked.resize_with(files.len(), || None);
     let mut done = 0;
     side_by_side::each(&files, work, |at, made| {
+        let made = made.unwrap_or_else(|| {
+            Err(Failure::new("failure-measuring-bug", [("file", (&*files[at]).into())]))
+        });
         done += 1;
         progress.say(&told(done));
         looked[at] = Some(match (made, &mut folder) {
@@ -143,11 +146,11 @@ struct Mends {
     lines: Vec<(usize, Mend)>,
 }
 
-fn mends_of(path: &Path, args: &Measure) -> Result<Mends, Failure> {
-    if args.files.len() != 1 {
+fn mends_of(path: &Path, files: &[PathBuf]) -> Result<Mends, Failure> {
+    if files.len() != 1 {
         return Err(Failure::usage("failure-mends-of-one", []));
     }
-    if path == Path::new("-") && args.files[0] == path {
+    if path == Path::new("-") && files[0] == path {
         return Err(Failure::usage("failure-stdin-once", []));
     }
     let file = path.display().to_string();

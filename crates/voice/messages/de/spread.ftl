@@ -34,7 +34,7 @@ spread-normal = Sind beide Arten normalverteilt, liegen von 100 weiteren etwa { 
 spread-enough = Es wurde genug gemessen, um dem zu trauen.
 spread-measure = Messt noch { $more }, bevor ihr dem traut.
 spread-more-of = { $count } von { $kind }
-spread-never = Traut dem nicht, so viele ihr auch messt: Fallen sie aus wie diese, lägen mehr als 5 von 100 Funden auf der falschen Seite ({ $kinds }).
+spread-never = Traut dem nicht, so viele ihr auch messt: Auch wenn weitere Funde so ausfallen wie diese, liegen mehr als 5 von 100 auf der falschen Seite ({ $kinds }).
 spread-too-many = Um dem zu trauen, müsste man mehr als 300 von { $kinds } messen. Sucht einen anderen Unterschied.
 spread-more-pairs = { $count ->
     [one] 1 weiteres Paar ist genauso gut oder besser getrennt (--all-pairs nennt es).

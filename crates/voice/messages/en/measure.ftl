@@ -64,7 +64,7 @@ measure-edge-toothed = edge toothed
 measure-edge-double-toothed = edge double-toothed
 measure-edge-toothed-or-double = edge toothed (smaller teeth on the teeth cannot be seen in this scan)
 measure-edge-unseen = edge too small to see in this scan: scan it at 300 dots per inch or more
-measure-edge-rubbed = lobes, leaflets and edge are not told of a rubbing: look at the leaf
+measure-edge-rubbed = a rubbing does not show lobes, leaflets or the edge: look at the leaf itself
 measure-teeth = teeth: { $left } on the left, { $right } on the right
 measure-waves = waves: { $left } on the left, { $right } on the right
 measure-teeth-of-leaflets = { $count ->
@@ -87,7 +87,7 @@ measure-veins = side veins: { $left } on the left, { $right } on the right
 measure-veins-opposite = side veins in pairs
 measure-veins-alternate = side veins in turn, left and right
 measure-veins-pairs-unseen = whether side veins are in pairs can't be told here
-measure-veins-unseen = side veins can't be told in this scan
+measure-veins-unseen = side veins can't be seen clearly in this scan
 
 ## What is no leaf.
 measure-left-out = Not measured: { $what }.
@@ -128,7 +128,7 @@ mend-no-length = That cannot be: the places are too near each other, or the leng
 mend-no-length-remedy = Choose two places of a ruler that are far apart, and type how many mm are between them.
 mend-not-across = The line does not go right across leaf { $leaf }.
 mend-not-across-remedy = Choose two places on its edge, one at each end of where the leaves touch.
-mend-part-of-itself = A leaf is not a part of itself: { $leaf }.
+mend-part-of-itself = You said that leaf { $leaf } is part of leaf { $leaf }.
 mend-part-of-itself-remedy = Choose the number of another leaf.
 mend-far-off = That place is far from leaf { $leaf }.
 mend-far-off-remedy = Choose a place on the leaf.

@@ -37,7 +37,7 @@ spread-normal = If the numbers of both kinds follow the normal curve, about { $s
 spread-enough = Enough were measured to trust this.
 spread-measure = Measure { $more } before you trust this.
 spread-more-of = { $count } more of { $kind }
-spread-never = Do not trust this, however many you measure. If they turn out like these, more than 5 in 100 of { $kinds } would be on the wrong side.
+spread-never = Do not trust this, however many you measure. Even if further finds are like these, more than 5 in 100 of { $kinds } would be on the wrong side.
 spread-too-many = It would take more than 300 of { $kinds } to trust this. Look for another difference.
 spread-more-pairs = { $count ->
     [one] 1 more pair is cut as well or better (--all-pairs names it).

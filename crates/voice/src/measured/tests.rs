@@ -155,5 +155,5 @@ fn a_form_is_said_in_each_language() {
         ["Seitennerven: 9 links, 8 rechts", "Seitennerven abwechselnd links und rechts"]
     );
     let faint = LeafForm { ends: None, veins: Err(VeinsUnseen::Faint), ..whole };
-    assert_eq!(form(english, &faint)[3..], ["side veins can't be told in this scan"]);
+    assert_eq!(form(english, &faint)[3..], ["side veins can't be seen clearly in this scan"]);
 }

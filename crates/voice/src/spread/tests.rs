@@ -144,8 +144,8 @@ fn a_cut_says_what_is_on_which_side_and_what_it_takes_to_trust_it() {
             "Lässt man jeden Fund einmal weg, kommen 18 von 100 falsch heraus.",
             "Sind beide Arten normalverteilt, liegen von 100 weiteren etwa 0,3 auf der falschen \
              Seite.",
-            "Traut dem nicht, so viele ihr auch messt: Fallen sie aus wie diese, lägen mehr als 5 von 100 \
-             Funden auf der falschen Seite (hazel).",
+            "Traut dem nicht, so viele ihr auch messt: Auch wenn weitere Funde so ausfallen wie diese, \
+             liegen mehr als 5 von 100 auf der falschen Seite (hazel).",
         ]
     );
     let few = Cut { left_out: None, normal: [None, Some(0.1)], ..between() };

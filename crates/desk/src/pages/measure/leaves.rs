@@ -70,7 +70,7 @@ pub(super) fn page(
             (hidden(&[("back", &"/measure")]))
             // Enter presses the first button of a form.
             button hidden {}
-            (carried(asked, sheet, &sheet.now.leaves))
+            (carried(asked, sheet, Some(&sheet.now.leaves)))
             div.scan { (picture(t, sheet)) }
             div.cards-of-leaves {
                 (scale(asked, sheet, trouble.is_some()))
@@ -106,14 +106,20 @@ pub(super) fn finished(
     Page { status: if trouble.is_some() { 422 } else { 200 }, ..page }
 }
 
-/// What travels with each form: the sheet, and the names that were typed, but for the leaves that have a
-/// field of their own there. A leaf that was left out keeps its name: that may be taken back.
-pub(super) fn carried(asked: &Asked<'_>, sheet: &Sheet, with_fields: &[Leaf]) -> Markup {
-    let has_field = |number: usize| with_fields.iter().any(|leaf| leaf.number == number);
+/// What travels with each form: the sheet, and what was typed on the page of all leaves, unless this is that page
+/// (and these its leaves), where it has fields of its own. A leaf that was left out keeps its name: that may be
+/// taken back.
+pub(super) fn carried(
+    asked: &Asked<'_>,
+    sheet: &Sheet,
+    with_fields: Option<&[Leaf]>,
+) -> Markup {
+    let has_field = |number: usize| {
+        with_fields.is_some_and(|leaves| leaves.iter().any(|leaf| leaf.number == number))
+    };
     html! {
         @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
-        // On its own page a ruler has fields.
-        @for field in RULER.iter().filter(|_| with_fields.is_empty()) {
+        @for field in RULER.iter().filter(|_| with_fields.is_none()) {
             @let typed = asked.cut(field, 40);
             @if !typed.is_empty() { input type="hidden" name=(field) value=(typed); }
         }

@@ -183,7 +183,7 @@ pub(super) fn page(
             (hidden(&[("back", &"/measure"), (LEAF, &number)]))
             // Enter presses the first button of a form.
             button hidden {}
-            (leaves::carried(asked, sheet, &[]))
+            (leaves::carried(asked, sheet, None))
             div.scan { (picture(asked, sheet, leaf)) }
             div {
                 p { (t.count("mend-how", DOTS)) }

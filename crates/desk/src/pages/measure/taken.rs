@@ -61,7 +61,7 @@ pub(super) fn page(
         @if !sheet.has_lengths() { p.no-scale { (t.say("scan-look-no-scale")) } }
         form.taking method="post" action=(TAKE.path) enctype="multipart/form-data" {
             (hidden(&[("back", &"/measure")]))
-            (leaves::carried(asked, sheet, &[]))
+            (leaves::carried(asked, sheet, None))
             ul.taken-kinds {
                 @for (at, kind) in plan.kinds.iter().enumerate() {
                     (of_kind(desk, asked, sheet, (at, kind)))

@@ -27,7 +27,10 @@ fn of_folder(folder: &Path) -> Result<Vec<PathBuf>, Failure> {
     for entry in read {
         let path = entry.map_err(|error| Failure::reading(folder, &error))?.path();
         let ending = path.extension().map(|ending| ending.to_string_lossy().to_lowercase());
-        if ending.is_some_and(|ending| ENDINGS.contains(&&*ending)) && path.is_file() {
+        // Other systems leave such files beside pictures, with the pictures' endings.
+        let hidden = entry_is_hidden(&path);
+        let picture = ending.is_some_and(|ending| ENDINGS.contains(&&*ending));
+        if picture && !hidden && path.is_file() {
             files.push(path);
         }
     }
@@ -36,6 +39,10 @@ fn of_folder(folder: &Path) -> Result<Vec<PathBuf>, Failure> {
     }
     files.sort_by_cached_key(|path| in_order(&path.to_string_lossy()));
     Ok(files)
+}
+
+fn entry_is_hidden(path: &Path) -> bool {
+    path.file_name().is_some_and(|name| name.to_string_lossy().starts_with('.'))
 }
 
 /// A name as people put names in order: `page 9` before `page 10`.

@@ -5,6 +5,7 @@
 //! not the number of cores that says how many large pictures are measured at once.
 
 use std::num::NonZero;
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::sync_channel;
 use std::sync::{Condvar, Mutex, PoisonError};
@@ -17,13 +18,13 @@ use crate::opened;
 const MEMORY: usize = 448 << 20;
 
 /// Reads the files in their order and works on them beside each other; `done` gets each with its
-/// place, in the order in which they are done.
+/// place, in the order in which they are done. None: the work panicked, which the others outlive.
 ///
 /// **Errors**: a file could not be read, or `done` fails; then no further file is begun.
 pub(super) fn each<T: Send>(
     files: &[PathBuf],
     work: impl Fn(&Path, &[u8]) -> T + Sync,
-    mut done: impl FnMut(usize, T) -> Result<(), Failure>,
+    mut done: impl FnMut(usize, Option<T>) -> Result<(), Failure>,
 ) -> Result<(), Failure> {
     let cores = std::thread::available_parallelism().map_or(1, NonZero::get);
     let queue = Queue { files, next: Mutex::new(0), room: Room::of(MEMORY) };
@@ -35,7 +36,9 @@ pub(super) fn each<T: Send>(
             let thread = std::thread::Builder::new().stack_size(crate::STACK);
             let begun = thread.spawn_scoped(scope, move || {
                 while let Some((at, read)) = queue.next() {
-                    let made = read.map(|(bytes, _taken)| work(&files[at], &bytes));
+                    let made = read.map(|(bytes, _taken)| {
+                        catch_unwind(AssertUnwindSafe(|| work(&files[at], &bytes))).ok()
+                    });
                     if sender.send((at, made)).is_err() {
                         break;
                     }
