@@ -22,7 +22,7 @@ use crate::leaf::{self, Marked, evenly};
 use crate::picture::Picture;
 use crate::pieces::Piece;
 use crate::plus_minus;
-use crate::polygon::{Point, distance, encloses, smoothed};
+use crate::polygon::{Point, area, distance, encloses, smoothed};
 pub(crate) use notice::looks_like_one;
 use tone::Tone;
 
@@ -31,6 +31,8 @@ use tone::Tone;
 const OVER: f64 = 0.25;
 /// Paper is what is lightest so far around, in mm.
 const AROUND: f64 = 3.0;
+/// Nothing smaller is a rubbed leaf, in mm².
+const LEAST: f64 = 60.0;
 /// What is finer along an outline is the grain of the crayon, in mm.
 const GRAIN: f64 = 0.5;
 
@@ -60,6 +62,10 @@ pub fn measure_rubbing(picture: &Picture) -> Result<MeasuredPicture, PictureErro
         }
         let mm_in_pixels = tone.per_mm * tone.step as f64;
         let line = narrower(&smoothed(&line, GRAIN * mm_in_pixels), OVER * mm_in_pixels);
+        // Of what was no leaf a shred may be left.
+        if area(&line) < LEAST * mm_in_pixels * mm_in_pixels {
+            continue;
+        }
         let Some(piece) = Piece::inside(&line) else { continue };
         lines.push(line.clone());
         let notes = vec![LeafNote::Rubbed];
