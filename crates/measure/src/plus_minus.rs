@@ -3,7 +3,7 @@
 //! From a measure and how its leaf was seen to its ±, in pixels. Its parts do not depend on each other,
 //! so their squares add up: where an edge lies between two pixels; a share of the value (what is taken for
 //! the midrib); how gradually the blade begins and ends, which says how far its two ends may be off; and
-//! what teeth, waves and lobes add. Each number is the one by which 95 of 100 drawn leaves lie inside with
+//! what teeth, waves and lobes add. Each number of scans is the one by which 95 of 100 drawn leaves lie inside with
 //! the least width (the interval score of Gneiting and Raftery, *Strictly proper scoring rules*, 2007), set by
 //! `crates/measure/benches/drawn_leaves.rs`; `docs/measurements.md` has how far it holds on others. They
 //! say nothing of a scanner that is wrong itself, nor of a leaf that was folded.
