@@ -229,7 +229,10 @@ def test_how_many_more_is_by_the_noncentral_t_distribution_of_scipy():
                 away = sign * (cut["at"] - measured.mean()) / measured.std(ddof=1)
                 n = len(measured)
                 enough = [m for m, k in factors.items() if m >= max(n, 5) and away >= k]
-                if away <= stats.norm.ppf(0.95):
+                if n < 5:
+                    # Of so few nobody knows how they spread: five at least, before "never" is said.
+                    expected = ("more", (enough[0] if enough else 5) - n)
+                elif away <= stats.norm.ppf(0.95):
                     expected = ("never", None)
                 elif not enough:
                     expected = ("too many", None)
