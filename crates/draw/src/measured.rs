@@ -4,17 +4,14 @@
 //! not seen is not drawn: no scale, no drawing; no side veins, none drawn; of lobes like a hand and of
 //! leaflets no midrib, since their veins are not looked for.
 //!
-//! An outline of thousands of pixels becomes a light line: what is finer than a pen is smoothed, and
-//! points that a line does not need are left out (Ramer 1972; Douglas and Peucker 1973). Teeth stay
-//! sharp: from where a line turns sharply it is not smoothed beyond.
+//! What is finer than a pen is smoothed, and teeth stay sharp: from where a line turns sharply it is
+//! not smoothed beyond. Points that a line does not need are left out where it is written.
 
 use spinney_model::{Arrangement, Drawing, LeafForm, LeafLines, Stroke, Weight};
 
 /// What is finer than this is pixels and noise, in mm; in pixels, where they are larger.
 const FINE: f64 = 0.16;
 const PIXELS: f64 = 1.6;
-/// How far a drawn line may be from the smooth one, in mm: less than anybody sees.
-const OFF: f64 = 0.025;
 /// A corner turns by so much (the cosine) within so many mm before and behind.
 const CORNER: f64 = 0.45;
 const NEAR: f64 = 0.55;
@@ -30,7 +27,7 @@ type Point = (f64, f64);
 
 /// A leaf as it was measured; `mm`: how long a pixel is. None: nobody knows, or it has no outline.
 ///
-/// **Guarantees**: upright, in its true size; some hundred points, none of which is not a number.
+/// **Guarantees**: upright, in its true size; no point that is not a number.
 pub fn of_measured(lines: &LeafLines, form: &LeafForm, mm: Option<f64>) -> Option<Drawing> {
     let laid = Laid::of(lines, mm?)?;
     let mut strokes = side_veins(&laid, form);
@@ -89,7 +86,7 @@ impl Laid {
 
     /// A clean open line.
     fn clean(&self, line: &[Point]) -> Vec<Point> {
-        thinned(&smooth(line, self.fine))
+        smooth(line, self.fine)
     }
 }
 
@@ -151,7 +148,7 @@ fn midrib(laid: &Laid, lines: &LeafLines, form: &LeafForm) -> Vec<Stroke> {
     };
     let line = smooth(&laid.places(&line), 1.2);
     let from = (TAPERS * line.len() as f64) as usize;
-    let stroke = |weight, points: &[Point]| Stroke { weight, points: thinned(points) };
+    let stroke = |weight, points: &[Point]| Stroke { weight, points: points.to_vec() };
     vec![
         stroke(Weight::Midrib, &line[..(from + 1).min(line.len())]),
         stroke(Weight::Fine, &line[from.min(line.len())..]),
@@ -167,7 +164,7 @@ fn side_veins(laid: &Laid, form: &LeafForm) -> Vec<Stroke> {
         if let Some(foot) = points.first_mut() {
             *foot = nearest_on(&main, *foot);
         }
-        Stroke { weight: Weight::Fine, points: thinned(&points) }
+        Stroke { weight: Weight::Fine, points }
     };
     veins.sides.iter().flatten().map(vein).collect()
 }
@@ -177,8 +174,7 @@ fn stalk(laid: &Laid, lines: &LeafLines) -> Option<Stroke> {
     let [one, other] = lines.cut?.map(|end| laid.place(end));
     let weight = if distance(one, other) > THICK { Weight::Twig } else { Weight::Outline };
     let points = laid.places(&lines.stalk);
-    let points = thinned(&smooth(&points, 3.0 * laid.fine));
-    Some(Stroke { weight, points })
+    Some(Stroke { weight, points: smooth(&points, 3.0 * laid.fine) })
 }
 
 /// The cubic curve through the ends of a line that is nearest to its points, by how far along they
@@ -301,22 +297,6 @@ fn corners(line: &[Point], far: &[f64]) -> Vec<usize> {
     corners.extend(sharpest.map(|(corner, _)| corner));
     corners.push(last);
     corners
-}
-
-/// The same line with as few points as it needs.
-fn thinned(line: &[Point]) -> Vec<Point> {
-    let mut kept = vec![false; line.len()];
-    let mut open = vec![(0, line.len().saturating_sub(1))];
-    while let Some((first, last)) = open.pop() {
-        let (Some(a), Some(b)) = (line.get(first), line.get(last)) else { continue };
-        (kept[first], kept[last]) = (true, true);
-        let away = |at: &usize| distance(line[*at], on(line[*at], *a, *b));
-        let farthest = (first + 1..last).max_by(|a, b| away(a).total_cmp(&away(b)));
-        if let Some(at) = farthest.filter(|at| away(at) > OFF) {
-            open.extend([(first, at), (at, last)]);
-        }
-    }
-    line.iter().zip(kept).filter(|(_, kept)| *kept).map(|(point, _)| *point).collect()
 }
 
 /// The place of a line that is nearest to a point.

@@ -132,7 +132,8 @@ pub fn file(drawing: &Drawing, title: &str) -> String {
     );
     for same in drawing.strokes.chunk_by(|one, other| one.weight == other.weight) {
         let wide = pen(same[0].weight, 1.0).width;
-        let lines = same.iter().map(|stroke| path(&stroke.points)).collect::<String>();
+        let lines =
+            same.iter().map(|stroke| path(&thinned(&stroke.points))).collect::<String>();
         let _ = writeln!(text, "<path stroke-width=\"{wide}\" d=\"{lines}\"/>");
     }
     text.push_str("</svg>\n");
@@ -241,6 +242,17 @@ mod tests {
         assert!(text.contains("<title>leaf 1 &lt; leaf 2</title>"), "{text}");
         assert!(text.contains("stroke-width=\"0.25\" d=\"M0 0l1.5-.25"), "{text}");
         assert_eq!(text.matches("<path").count(), 2);
+    }
+
+    /// What was measured has thousands of points; what is written of it does not.
+    #[test]
+    fn as_a_file_a_line_has_few_points() {
+        let turn = |at: usize| std::f64::consts::TAU * at as f64 / 4000.0;
+        let points: Vec<_> =
+            (0..4000).map(|at| (30.0 * turn(at).cos(), 15.0 * turn(at).sin())).collect();
+        let around = vec![Stroke { weight: Weight::Outline, points }];
+        let text = file(&Drawing { strokes: around, ..drawing() }, "an ellipse");
+        assert!((300..2_000).contains(&text.len()), "{}", text.len());
     }
 
     /// A half circle of 20 mm, drawn with a thousand points.

@@ -66,6 +66,9 @@ fn a_folder_is_measured_in_the_order_of_its_pages_and_as_each_page_alone() {
         for ending in ["measured.svg", "leaf-01.png", "leaf-01-lines.svg"] {
             assert!(desk.join("out").join(format!("{stem}-{ending}")).is_file(), "{stem}");
         }
+        let lines = fs::read(desk.join("out").join(format!("{stem}-leaf-01-lines.svg")));
+        let bytes = lines.expect("it is there").len();
+        assert!(bytes < 4_000, "some hundred points: {bytes} bytes");
     }
     // What was written says the same as what was answered.
     let written = fs::read(desk.join("out/leaves.json")).expect("it is there");

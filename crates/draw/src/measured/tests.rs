@@ -1,4 +1,4 @@
-//! A measured leaf is drawn in its true size, with few points, and not at all where nothing is known.
+//! A measured leaf is drawn in its true size, and not at all where nothing is known.
 
 use spinney_model::{
     Arrangement, Drawing, EdgeUnseen, LeafForm, LeafLines, Lobes, Sinuses, VeinPairs, Veins,
@@ -49,7 +49,7 @@ fn span(drawing: &Drawing, weight: Weight, side: usize) -> f64 {
 }
 
 #[test]
-fn it_stands_upright_in_its_true_size_with_few_points() {
+fn it_stands_upright_in_its_true_size() {
     let drawing = of_measured(&lines(), &plain(), Some(MM)).expect("all is known");
     // The outline alone: the stalk, of another pen, is longer than its width.
     assert!((span(&drawing, Weight::Outline, 0) - 30.0).abs() < 0.1);
@@ -58,8 +58,6 @@ fn it_stands_upright_in_its_true_size_with_few_points() {
     assert!((width - 30.0 - 3.0).abs() < 0.15, "{width}");
     // The tip is above.
     assert!((top + 61.5).abs() < 0.15, "{top}");
-    let points: usize = drawing.strokes.iter().map(|stroke| stroke.points.len()).sum();
-    assert!((40..200).contains(&points), "{points}");
     assert!(drawing.strokes.is_sorted_by_key(|stroke| stroke.weight));
 }
 
@@ -85,7 +83,6 @@ fn teeth_stay_sharp() {
         let near = near.fold(f64::MAX, f64::min);
         assert!(near < 0.25, "{at}: {near}");
     }
-    assert!(outline.len() < 400, "{}", outline.len());
 }
 
 #[test]
