@@ -11,7 +11,7 @@ mod packed;
 use std::collections::BTreeMap;
 
 use fastrand::Rng;
-use packed::packed;
+use packed::{kept, packed};
 use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Edge, Plan, Shape, Truth};
 use spinney_model::{
@@ -70,11 +70,7 @@ fn drawn(rng: &mut Rng, shape: Shape, edge: Edge, lobes: usize) -> Pair {
     let plan = Plan::seeded(rng, shape, edge, lobes);
     let leaf = plan.leaf();
     let mut page = Page::of_one(&leaf, rng.f64() * 6.3);
-    page.dpi = [150.0, 300.0, 600.0][rng.usize(..3)];
-    page.blur = 0.4 + 1.1 * rng.f64();
-    page.noise = 4.0 * rng.f64();
-    page.shade = [0.0, 0.3][rng.usize(..2)];
-    page.uneven = [0.0, 0.25][rng.usize(..2)];
+    page.by_chance(rng);
     let jpeg = rng.bool();
     let file = packed(&page, rng, jpeg);
     let told = format!(
@@ -87,12 +83,7 @@ fn drawn(rng: &mut Rng, shape: Shape, edge: Edge, lobes: usize) -> Pair {
         page.uneven,
         if jpeg { "JPEG" } else { "PNG" },
     );
-    if let Ok(folder) = std::env::var("KEEP") {
-        let name = told.replace([' ', ','], "_");
-        let ending = if jpeg { "jpg" } else { "png" };
-        std::fs::write(format!("{folder}/{name}.{ending}"), &file)
-            .expect("a folder to keep in");
-    }
+    kept(&told, &file, jpeg);
     let leaf = measured(&file, page.dpi).ok().filter(|it| it.leaves.len() == 1);
     Pair {
         truth: plan.leaf().truth,

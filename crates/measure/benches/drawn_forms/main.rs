@@ -14,7 +14,7 @@ mod questions;
 
 use families::{Family, families};
 use fastrand::Rng;
-use packed::packed;
+use packed::{kept, packed};
 use spinney_fixtures::leaves::form::{FormPlan, FormTruth};
 use spinney_fixtures::leaves::scan::Page;
 use spinney_model::{LeafForm, MeasuredLeaf};
@@ -59,11 +59,7 @@ fn drawn(rng: &mut Rng, family: Family) -> Pair {
     let plan = FormPlan::seeded(rng, (family.shape, blade, family.lobe_form), family.margin);
     let leaf = plan.leaf();
     let mut page = Page::of_one(&leaf, rng.f64() * 6.3);
-    page.dpi = [150.0, 300.0, 600.0][rng.usize(..3)];
-    page.blur = 0.4 + 1.1 * rng.f64();
-    page.noise = 4.0 * rng.f64();
-    page.shade = [0.0, 0.3][rng.usize(..2)];
-    page.uneven = [0.0, 0.25][rng.usize(..2)];
+    page.by_chance(rng);
     let jpeg = rng.bool();
     let told = format!(
         "{:?} {:?} {:?} {:?} depth {:.2} {:.0} mm pitch {:.1} tooth {:.1}, {} dpi, blur {:.1}, noise {:.1}, shade {}, uneven {}, {}",
@@ -88,17 +84,8 @@ fn drawn(rng: &mut Rng, family: Family) -> Pair {
     let found = found.ok().filter(|found| found.leaves.len() == 1);
     let leaf = found.and_then(|found| found.leaves.into_iter().next());
     let pair = Pair { truth: plan.leaf().truth, plan, leaf, told };
-    if let Ok(folder) = std::env::var("KEEP")
-        && QUESTIONS.iter().any(|(_, right)| right(&pair) == Some(false))
-    {
-        let name: String = pair
-            .told
-            .chars()
-            .filter(|letter| letter.is_alphanumeric() || *letter == '.')
-            .collect();
-        let ending = if jpeg { "jpg" } else { "png" };
-        std::fs::write(format!("{folder}/{name}.{ending}"), &file)
-            .expect("a folder to keep in");
+    if QUESTIONS.iter().any(|(_, right)| right(&pair) == Some(false)) {
+        kept(&pair.told, &file, jpeg);
     }
     pair
 }

@@ -12,7 +12,7 @@
 mod pixels;
 
 use fastrand::Rng;
-use pixels::packed;
+use pixels::{kept, packed};
 use spinney_fixtures::leaves::rubbed::{Pixels, Rubbing};
 use spinney_fixtures::leaves::{Edge, Plan, Shape, Truth};
 use spinney_model::{LeafNote, Measurand, MeasuredLeaf, MeasuredPicture};
@@ -88,14 +88,8 @@ fn drawn(rng: &mut Rng, shape: Shape, edge: Edge, lobes: usize) -> Pair {
     let picture = spinney_measure::read(&file, Some(rubbing.dpi)).expect("a picture");
     let found = spinney_measure::measure_rubbing(&picture);
     let noticed = spinney_measure::measure(&picture).is_ok_and(|found| found.like_a_rubbing);
-    if let Ok(folder) = std::env::var("KEEP") {
-        let name = told.replace([' ', ','], "_");
-        let ending = if jpeg { "jpg" } else { "png" };
-        std::fs::write(format!("{folder}/{name}.{ending}"), &file)
-            .expect("a folder to keep in");
-        if let Ok(found) = &found {
-            kept_with_lines(&format!("{folder}/{name}-lines.png"), &file, found);
-        }
+    if let (Some(name), Ok(found)) = (kept(&told, &file, jpeg), &found) {
+        kept_with_lines(&format!("{name}-lines.png"), &file, found);
     }
     let mut leaves = found.map(|found| found.leaves).unwrap_or_default();
     let count = leaves.len();

@@ -13,7 +13,7 @@ mod packed;
 mod questions;
 
 use fastrand::Rng;
-use packed::packed;
+use packed::{kept, packed};
 use spinney_fixtures::leaves::Shape;
 use spinney_fixtures::leaves::form::{Blade, FormPlan, LobeForm, Margin, VeinPlan};
 use spinney_fixtures::leaves::scan::Page;
@@ -114,11 +114,7 @@ fn one(rng: &mut Rng, shape: Shape, margin: Margin, drawn: Drawn) -> Pair {
         Drawn::Beside => plan.beside(&blade, rng),
         Drawn::None => Vec::new(),
     };
-    page.dpi = [150.0, 300.0, 600.0][rng.usize(..3)];
-    page.blur = 0.4 + 1.1 * rng.f64();
-    page.noise = 4.0 * rng.f64();
-    page.shade = [0.0, 0.3][rng.usize(..2)];
-    page.uneven = [0.0, 0.25][rng.usize(..2)];
+    page.by_chance(rng);
     let jpeg = rng.bool();
     let alternate = plan.stagger > 0.25;
     let told = format!(
@@ -150,18 +146,9 @@ fn one(rng: &mut Rng, shape: Shape, margin: Margin, drawn: Drawn) -> Pair {
         veins: leaf.map(|leaf| leaf.form.veins),
         told,
     };
-    if let Ok(folder) = std::env::var("KEEP")
-        && (std::env::var("ALL").is_ok()
-            || QUESTIONS.iter().any(|(_, right)| right(&pair) == Some(false)))
-    {
-        let name: String = pair
-            .told
-            .chars()
-            .filter(|letter| letter.is_alphanumeric() || *letter == '.')
-            .collect();
-        let ending = if jpeg { "jpg" } else { "png" };
-        std::fs::write(format!("{folder}/{name}.{ending}"), &file)
-            .expect("a folder to keep in");
+    let wrong = QUESTIONS.iter().any(|(_, right)| right(&pair) == Some(false));
+    if wrong || std::env::var("ALL").is_ok() {
+        kept(&pair.told, &file, jpeg);
     }
     pair
 }

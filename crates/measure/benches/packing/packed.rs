@@ -4,6 +4,7 @@
 mod pixels;
 
 use fastrand::Rng;
+pub(crate) use pixels::kept;
 use spinney_fixtures::leaves::scan::Page;
 
 pub(crate) fn packed<T>(page: &Page<'_, T>, rng: &mut Rng, jpeg: bool) -> Vec<u8> {

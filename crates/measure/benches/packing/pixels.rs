@@ -1,4 +1,4 @@
-//! Pixels as a scanner would pack them: PNG, or JPEG 60.
+//! Pixels as a scanner would pack them: PNG, or JPEG 60; and scans that are kept to be looked at.
 
 use std::io::Cursor;
 
@@ -16,4 +16,14 @@ pub(crate) fn packed(pixels: &[u8], (width, height): (usize, usize), jpeg: bool)
             .expect("it can be packed");
     }
     file.into_inner()
+}
+
+/// Keeps a scan where `KEEP=folder` says so, called after what is told of it. What it is called there,
+/// without its ending; None: nothing is kept.
+pub(crate) fn kept(told: &str, file: &[u8], jpeg: bool) -> Option<String> {
+    let folder = std::env::var("KEEP").ok()?;
+    let name = told.replace([' ', ',', ':'], "_");
+    let ending = if jpeg { "jpg" } else { "png" };
+    std::fs::write(format!("{folder}/{name}.{ending}"), file).expect("a folder to keep in");
+    Some(format!("{folder}/{name}"))
 }
