@@ -1,9 +1,12 @@
 //! Lobes, teeth and leaflets, counted on scans of closed forms and of drawn leaves.
 
+#[path = "packing/png.rs"]
+mod png_file;
+
 use std::f64::consts::TAU;
 
 use fastrand::Rng;
-use image::{ExtendedColorType, ImageEncoder};
+use png_file::packed;
 use spinney_fixtures::leaves::form::{Blade, FormPlan, FormTruth, Leaflets, LobeForm, Margin};
 use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Leaf, Plan, Shape};
@@ -15,16 +18,7 @@ type Line = Vec<[f64; 2]>;
 
 fn form<T>(leaf: &Leaf<T>, dpi: f64, turn: f64) -> LeafForm {
     let page = Page { dpi, ..Page::of_one(leaf, turn) };
-    let (width, height) = page.pixels();
-    let mut file = Vec::new();
-    image::codecs::png::PngEncoder::new(&mut file)
-        .write_image(
-            &page.scanned(&mut Rng::with_seed(5)),
-            width as u32,
-            height as u32,
-            ExtendedColorType::Rgb8,
-        )
-        .expect("it can be packed");
+    let file = packed(&page.scanned(&mut Rng::with_seed(5)), page.pixels());
     let found = measure(&read(&file, Some(dpi)).expect("a picture")).expect("a leaf");
     assert_eq!(found.leaves.len(), 1, "{:?}", found.left_out);
     found.leaves[0].form.clone()

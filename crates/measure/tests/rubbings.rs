@@ -1,7 +1,10 @@
 //! Drawn rubbings of which everything is known, measured.
 
+#[path = "packing/png.rs"]
+mod png_file;
+
 use fastrand::Rng;
-use image::{ExtendedColorType, ImageEncoder};
+use png_file::packed;
 use spinney_fixtures::leaves::rubbed::{Pixels, Rubbing};
 use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Leaf, Plan, Shape};
@@ -15,11 +18,7 @@ fn drawn(plan: Plan, background: f64) -> Rubbing {
 }
 
 fn picture(Pixels { bytes, size }: &Pixels) -> Picture {
-    let mut file = Vec::new();
-    image::codecs::png::PngEncoder::new(&mut file)
-        .write_image(bytes, size.0 as u32, size.1 as u32, ExtendedColorType::Rgb8)
-        .expect("it can be packed");
-    read(&file, Some(150.0)).expect("a picture")
+    read(&packed(bytes, *size), Some(150.0)).expect("a picture")
 }
 
 /// Two pictures beside each other, on paper of the first.

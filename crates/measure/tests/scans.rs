@@ -1,7 +1,10 @@
 //! Drawn scans of which everything is known, read and measured.
 
+#[path = "packing/png.rs"]
+mod png_file;
+
 use fastrand::Rng;
-use image::{ExtendedColorType, ImageEncoder};
+use png_file::packed;
 use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Leaf, Plan, Shape};
 use spinney_measure::{cut_out, measure, read};
@@ -11,17 +14,7 @@ use spinney_model::{
 };
 
 fn png(page: &Page<'_>) -> Vec<u8> {
-    let (width, height) = page.pixels();
-    let pixels = page.scanned(&mut Rng::with_seed(5));
-    packed(&pixels, width, height)
-}
-
-fn packed(pixels: &[u8], width: usize, height: usize) -> Vec<u8> {
-    let mut file = Vec::new();
-    image::codecs::png::PngEncoder::new(&mut file)
-        .write_image(pixels, width as u32, height as u32, ExtendedColorType::Rgb8)
-        .expect("it can be packed");
-    file
+    packed(&page.scanned(&mut Rng::with_seed(5)), page.pixels())
 }
 
 fn measured(page: &Page<'_>) -> MeasuredPicture {
@@ -126,7 +119,7 @@ fn labels_specks_and_what_is_cut_off_are_no_leaves() {
     square(750, 1000, 300, 100);
     square(60, 60, 6, 5);
     square(90, 60, 4, 7);
-    let file = packed(&pixels, width, height);
+    let file = packed(&pixels, (width, height));
     let found = measure(&read(&file, Some(300.0)).expect("a picture")).expect("a leaf");
     assert_eq!(found.leaves.len(), 1);
     assert_eq!(
@@ -160,7 +153,7 @@ fn a_hole_is_blade_and_is_said() {
         let middle = 3 * (y * width + width / 2);
         pixels[middle..middle + 90].fill(244);
     }
-    let found = measure(&read(&packed(&pixels, width, height), Some(300.0)).expect("read"));
+    let found = measure(&read(&packed(&pixels, (width, height)), Some(300.0)).expect("read"));
     let found = found.expect("a leaf");
     assert_eq!(found.leaves[0].notes, [LeafNote::Holes]);
     let area = found.leaves[0].measure(Measurand::BladeArea).expect("it is there").value;
@@ -199,13 +192,13 @@ fn a_cut_out_leaf_stands_upright_on_clear_ground_and_knows_its_size() {
 #[test]
 fn what_is_no_picture_too_large_or_empty_is_refused() {
     assert_eq!(read(b"leaf", None).err(), Some(PictureError::NotRead));
-    let mut huge = packed(&[0; 12], 2, 2);
+    let mut huge = packed(&[0; 12], (2, 2));
     huge[16..24].copy_from_slice(&[0, 1, 0x86, 0xA0, 0, 1, 0x86, 0xA0]);
     // A head that says 100,000 × 100,000, with the sum that fits it.
     let sum = checksum(&huge[12..29]);
     huge[29..33].copy_from_slice(&sum.to_be_bytes());
     assert_eq!(read(&huge, None).err(), Some(PictureError::TooLarge { most: 120_000_000 }));
-    let white = packed(&vec![250; 3 * 90 * 90], 90, 90);
+    let white = packed(&vec![250; 3 * 90 * 90], (90, 90));
     let nothing = read(&white, None).map(|picture| measure(&picture).err());
     assert_eq!(nothing.ok().flatten(), Some(PictureError::NothingThere));
 }

@@ -1,7 +1,10 @@
 //! Side veins on scans of drawn leaves: how many, in pairs or in turn; and none where there are none.
 
+#[path = "packing/png.rs"]
+mod png_file;
+
 use fastrand::Rng;
-use image::{ExtendedColorType, ImageEncoder};
+use png_file::packed;
 use spinney_fixtures::leaves::Shape;
 use spinney_fixtures::leaves::form::{Blade, FormPlan, LobeForm, Margin, VeinLine, VeinPlan};
 use spinney_fixtures::leaves::scan::Page;
@@ -36,16 +39,7 @@ fn veins() -> VeinPlan {
 fn scanned(blade: &FormPlan, veins: Vec<VeinLine>, turn: f64) -> (Vec<u8>, MeasuredPicture) {
     let leaf = blade.leaf();
     let page = Page { veins, noise: 2.0, ..Page::of_one(&leaf, turn) };
-    let (width, height) = page.pixels();
-    let mut file = Vec::new();
-    image::codecs::png::PngEncoder::new(&mut file)
-        .write_image(
-            &page.scanned(&mut Rng::with_seed(5)),
-            width as u32,
-            height as u32,
-            ExtendedColorType::Rgb8,
-        )
-        .expect("it can be packed");
+    let file = packed(&page.scanned(&mut Rng::with_seed(5)), page.pixels());
     let found = measure(&read(&file, Some(300.0)).expect("a picture")).expect("a leaf");
     assert_eq!(found.leaves.len(), 1, "{:?}", found.left_out);
     (file, found)
