@@ -83,14 +83,17 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     if all.is_empty() {
         return Ok(false);
     }
+    // It is long: once for both.
+    let wanted = folder.is_some() || args.format == MeasureFormat::Json;
+    let in_json = if wanted { json::measured(&all) } else { String::new() };
     let mut written = None;
     if let (Some(mut folder), Some(path)) = (folder, &args.out) {
         folder.write("leaves.csv", measured::csv(&all).as_bytes())?;
-        folder.write("leaves.json", json::measured(&all).as_bytes())?;
+        folder.write("leaves.json", in_json.as_bytes())?;
         written = Some((path, folder.finish()?));
     }
     match args.format {
-        MeasureFormat::Json => terminal::print_json(&json::measured(&all))?,
+        MeasureFormat::Json => terminal::print_json(&in_json)?,
         MeasureFormat::Csv => terminal::print(&measured::csv(&all))?,
         MeasureFormat::Text => {
             let ink = Ink::terminal(t);
