@@ -42,7 +42,7 @@ pub use mended::{
     AfterMends, LeafAfterMends, Lying, LyingLeaf, mend, mended, place_inside, without,
 };
 pub use picture::{LITTLE_MEMORY, Picture, Small, formats, read, read_small, takes};
-pub use rubbing::{measure_rubbing, on_white};
+pub use rubbing::{dpi_of_page, measure_rubbing, on_white};
 
 /// Looks for the side veins of leaves that were put right by hand: their pixels were not needed for
 /// that.

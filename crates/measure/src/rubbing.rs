@@ -31,6 +31,8 @@ use tone::Tone;
 const OVER: f64 = 0.25;
 /// Paper is what is lightest so far around, in mm.
 const AROUND: f64 = 3.0;
+/// A page is so long, in mm (A4).
+const PAGE: f64 = 297.0;
 /// Nothing smaller is a rubbed leaf, in mm².
 const LEAST: f64 = 60.0;
 /// What is finer along an outline is the grain of the crayon, in mm.
@@ -82,10 +84,22 @@ pub fn measure_rubbing(picture: &Picture) -> Result<MeasuredPicture, PictureErro
     Ok(MeasuredPicture { scale, halved, leaves, left_out, ..empty })
 }
 
+/// How large the dots of a rubbing are taken to be where nobody says it: those of a page, in dots per inch. All that
+/// looks for rubbings goes by it.
+pub fn dpi_of_page(picture: &Picture) -> f64 {
+    let (width, height) = picture.pixels.dimensions();
+    f64::from(width.max(height)) / PAGE * 25.4
+}
+
+/// How long a dot is, in mm.
+fn mm(picture: &Picture) -> f64 {
+    picture.scale.mm().unwrap_or(25.4 / dpi_of_page(picture))
+}
+
 /// A picture as on white paper, for leaves to be cut out of: tone by tone divided by that of the paper
 /// around it, with the crayon in its own colours.
 pub fn on_white(mut picture: Picture) -> Picture {
-    let around = AROUND / picture.scale.mm().unwrap_or(25.4 / 300.0);
+    let around = AROUND / mm(&picture);
     ground::on_white(&mut picture, around);
     picture
 }

@@ -153,3 +153,22 @@ fn small_and_narrow_pictures_are_measured_or_have_nothing() {
         }
     }
 }
+
+/// Where nobody says how large a dot is, it is that of a page, for whoever looks.
+#[test]
+fn without_a_scale_a_rubbing_is_taken_for_a_page() {
+    let rubbed = drawn(Plan::smooth(Shape::Ovate, 20.0), 0.2).scanned();
+    let file = packed(&rubbed.bytes, rubbed.size);
+    let unknown = read(&file, None).expect("a picture");
+    assert_eq!(unknown.scale.mm(), None);
+    let dpi = spinney_measure::dpi_of_page(&unknown);
+    let longer = rubbed.size.0.max(rubbed.size.1) as f64;
+    assert!((longer / dpi * 25.4 - 297.0).abs() < 1e-6, "{dpi}");
+    let said = read(&file, Some(dpi)).expect("a picture");
+    let [one, other] = [&unknown, &said].map(|picture| {
+        let found = spinney_measure::measure_rubbing(picture).expect("there is a leaf");
+        found.leaves.into_iter().map(|leaf| leaf.lines).collect::<Vec<_>>()
+    });
+    assert!(!one.is_empty());
+    assert_eq!(one, other);
+}

@@ -9,8 +9,6 @@ use crate::polygon::Point;
 
 /// Places in a mm, about: the grain of crayon is a little coarser.
 const FINE: f64 = 5.0;
-/// Where nobody knows how large a dot is, a page is taken to be so long, in mm.
-const PAGE: f64 = 297.0;
 
 /// More places than these are not looked at, whatever a person says of the size of a dot: five a millimetre are
 /// A3.
@@ -37,8 +35,7 @@ impl Tone {
     pub(crate) fn of(picture: &Picture) -> Self {
         let (width, height) = picture.pixels.dimensions();
         let (width, height) = (width as usize, height as usize);
-        let longer = width.max(height) as f64;
-        let pixels = picture.scale.mm().map_or(longer / PAGE, |mm| 1.0 / mm);
+        let pixels = 1.0 / super::mm(picture);
         let many = (width * height) as f64 / MOST;
         let step = ((pixels / FINE).round() as usize).max(many.sqrt().ceil() as usize);
         let step = step.clamp(1, width.min(height).max(1));

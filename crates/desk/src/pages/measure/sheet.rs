@@ -141,7 +141,13 @@ impl Sheet {
     ) -> Result<Self, NoSheet> {
         let Small { mut picture, scale } =
             spinney_measure::read_small(&file.bytes, said.dpi, most)?;
-        let dpi = scale.mm().map_or(ASSUMED, |mm| 25.4 / mm);
+        let assumed = match (said.rubbing, picture.halved) {
+            (false, _) => ASSUMED,
+            (true, halved) => {
+                spinney_measure::dpi_of_page(&picture) * if halved { 2.0 } else { 1.0 }
+            }
+        };
+        let dpi = scale.mm().map_or(assumed, |mm| 25.4 / mm);
         if !matches!(scale, PictureScale::OfCard { .. }) {
             picture.scale =
                 PictureScale::Said { dpi: if picture.halved { dpi / 2.0 } else { dpi } };
