@@ -84,12 +84,7 @@ pub(crate) fn between(contrast: &Contrast, line: &[[f64; 2]], middle: u16) -> Ve
     if count < 2 * ALONG + 2 {
         return line.to_vec();
     }
-    let outward = |at: usize| {
-        let (a, b) = (line[(at + count - 2) % count], line[(at + 2) % count]);
-        let (x, y) = (b[0] - a[0], b[1] - a[1]);
-        let long = x.hypot(y).max(1e-9);
-        [y / long, -x / long]
-    };
+    let outward = |at: usize| outward(line, at);
     let moved: Vec<Option<f64>> =
         (0..count).map(|at| half(contrast, line[at], outward(at), f64::from(middle))).collect();
     let sum = |at: usize| {
@@ -103,6 +98,15 @@ pub(crate) fn between(contrast: &Contrast, line: &[[f64; 2]], middle: u16) -> Ve
         [line[at][0] + by * x, line[at][1] + by * y]
     };
     (0..count).map(place).collect()
+}
+
+/// Where it is out of a closed line at one of its points; it goes around clockwise, as seen on the screen.
+pub(crate) fn outward(line: &[[f64; 2]], at: usize) -> [f64; 2] {
+    let count = line.len();
+    let (a, b) = (line[(at + count - 2) % count], line[(at + 2) % count]);
+    let (x, y) = (b[0] - a[0], b[1] - a[1]);
+    let long = x.hypot(y).max(1e-9);
+    [y / long, -x / long]
 }
 
 /// How far outward of a point half of the contrast is reached; None: it has no clear inside or outside.

@@ -19,10 +19,11 @@ use spinney_model::{LeafNote, LeftOut, MeasuredPicture, PictureError};
 
 use crate::ground;
 use crate::leaf::{self, Marked, evenly};
+use crate::outline;
 use crate::picture::Picture;
 use crate::pieces::Piece;
 use crate::plus_minus;
-use crate::polygon::{Point, area, distance, encloses, smoothed};
+use crate::polygon::{Point, area, encloses, smoothed};
 pub(crate) use notice::looks_like_one;
 use tone::Tone;
 
@@ -106,12 +107,9 @@ pub fn on_white(mut picture: Picture) -> Picture {
 
 /// A line so much nearer to what it goes around, clockwise as seen on the screen.
 fn narrower(line: &[Point], by: f64) -> Vec<Point> {
-    let count = line.len();
-    let each = (0..count).map(|at| {
-        let (before, after) = (line[(at + count - 2) % count], line[(at + 2) % count]);
-        let way = distance(before, after).max(1e-9);
-        let [x, y] = line[at];
-        [x - by * (after[1] - before[1]) / way, y + by * (after[0] - before[0]) / way]
+    let each = line.iter().enumerate().map(|(at, [x, y])| {
+        let [right, down] = outline::outward(line, at);
+        [x - by * right, y - by * down]
     });
     each.collect()
 }
