@@ -269,7 +269,9 @@ fn how(
         top = top.then(1.5, setting.text(&words, Style::SMALL, wide));
     }
     if poster.letters < SMALLER {
-        top = top.then(1.5, setting.text(&setting.say("sheet-wall-small"), Style::SMALL, wide));
+        let points = (Style::STRONG.size * poster.letters).round();
+        let words = t.with("sheet-wall-small", &[("points", &points)]);
+        top = top.then(1.5, setting.text(&words, Style::SMALL, wide));
     }
     top = top.then(2.5, setting.to_mind(wide));
     let y = MARGIN + top.h + 5.0;

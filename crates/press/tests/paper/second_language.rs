@@ -240,7 +240,8 @@ fn a_long_caution_is_whole_in_the_second_language_too() {
     let long = "Nie wolno dotykać kolców ani zrywać owoców. ".repeat(9);
     let long = format!("{long}Koniec uwagi.");
     assert!(long.chars().count() >= 400);
-    let caution = walked.matrix.taxa().iter().find_map(|taxon| taxon.caution.clone()).unwrap();
+    let caution = walked.matrix.taxa().iter().find_map(|taxon| taxon.caution.clone());
+    let caution = caution.expect("a kind carries one");
     let pair = scene.second_questions.iter_mut().find(|pair| pair.text == caution.trim());
     pair.expect("a caution has a second text").second = long.clone();
     // And one for everybody that is longer than any line of a sheet, in both.

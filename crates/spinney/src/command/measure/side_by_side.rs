@@ -145,6 +145,6 @@ mod tests {
         });
         assert_eq!(now.into_inner(), 0);
         assert_eq!(most.into_inner(), 100, "what wants all gets it, and nobody gets more");
-        assert_eq!(*room.free.lock().unwrap(), 100);
+        assert_eq!(*room.free.lock().expect("nobody panicked"), 100);
     }
 }
