@@ -3,10 +3,11 @@
 //   node bench/pocket/memory.mjs PAGE.html [--modules DIR] [--chromium PATH] [--pictures 50]
 //
 // Photographs of 12 megapixels are drawn (noise and shapes), added to a find each, and every find is
-// looked at; then the private memory of the tab's own process is read from the kernel (smaps_rollup:
-// private clean and dirty pages).
+// looked at; then the memory of the tab's own process is read from the kernel (smaps_rollup): its private
+// clean and dirty pages, and in brackets also its share of what several processes have (Pss: the browser's own
+// code, pictures that are on the screen). While photographs come it is read four times a second.
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -23,19 +24,20 @@ const context = await chromium.launchPersistentContext(folder, {
 });
 const drawing = await context.newPage();
 
-/** The private memory of every renderer of the machine, in MiB; ours is the largest, and the only one
- * once the photographs are drawn. */
-function renderers() {
-  const all = execFileSync("pgrep", ["-f", `type=renderer`], { encoding: "utf8" }).trim().split("\n");
-  return new Map(all.flatMap((id) => {
+/** The memory of the tab, in MiB, private and with its share of the rest: of all renderers of this browser
+ * the largest, and the only one once the photographs are drawn. */
+function held() {
+  const all = execFileSync("pgrep", ["-f", "type=renderer"], { encoding: "utf8" }).trim().split("\n");
+  return all.flatMap((id) => {
     try {
+      if (!readFileSync(`/proc/${id}/cmdline`, "utf8").includes("type=renderer")) return [];
       const rollup = readFileSync(`/proc/${id}/smaps_rollup`, "utf8");
-      const kib = [...rollup.matchAll(/^Private_(?:Clean|Dirty):\s+(\d+)/gm)].reduce((sum, [, number]) => sum + Number(number), 0);
-      return [[id, kib / 1024]];
+      const sum = (line) => [...rollup.matchAll(line)].reduce((sum, [, kib]) => sum + Number(kib) / 1024, 0);
+      return [[sum(/^Private_(?:Clean|Dirty):\s+(\d+)/gm), sum(/^Pss:\s+(\d+)/gm)]];
     } catch { return []; }
-  }));
+  }).reduce((most, one) => one[0] > most[0] ? one : most, [0, 0]);
 }
-const largest = () => Math.max(...renderers().values());
+const told = ([own, whole], what) => console.log(`${own.toFixed(0)} MiB (${whole.toFixed(0)})  ${what}`);
 
 const photograph = (seed) => drawing.evaluate(async (seed) => {
   const canvas = new OffscreenCanvas(4000, 3000);
@@ -53,9 +55,13 @@ const photograph = (seed) => drawing.evaluate(async (seed) => {
   return btoa(text);
 }, seed);
 
-// Whoever draws them has gone before anything is measured.
+// Whoever draws them has gone before anything is measured. They lie on the disk, as a person's do: what is
+// handed over otherwise goes through the tab's own memory as text.
 const photographs = [];
-for (let seed = 0; seed < Number(options.pictures); seed += 1) photographs.push(Buffer.from(await photograph(seed), "base64"));
+for (let seed = 0; seed < Number(options.pictures); seed += 1) {
+  photographs.push(join(folder, `${seed}.jpg`));
+  writeFileSync(photographs[seed], Buffer.from(await photograph(seed), "base64"));
+}
 const tab = await context.newPage();
 tab.setDefaultTimeout(60000);
 await drawing.close();
@@ -72,28 +78,32 @@ const press = (selector) => tab.evaluate((selector) => new Promise((done) => {
 }), selector);
 
 await go("/collections");
-console.log(`${largest().toFixed(0)} MiB  the page opened`);
+told(held(), "the page opened");
 await press("#begin-walk");
-console.log(`${largest().toFixed(0)} MiB  with the invented walk`);
-let most = 0;
+told(held(), "with the invented walk");
+let most = [0, 0];
+const watch = setInterval(() => { most = most.map((one, at) => Math.max(one, held()[at])); }, 250);
 for (let seed = 0; seed < Number(options.pictures); seed += 1) {
   await press("nav a[href^='#/finds']");
-  await tab.locator("#pictures").setInputFiles({ name: `${seed}.jpg`, mimeType: "image/jpeg", buffer: photographs[seed] });
+  await tab.locator("#pictures").setInputFiles(photographs[seed]);
   await press("#add-finds");
-  most = Math.max(most, largest());
 }
-console.log(`${largest().toFixed(0)} MiB  after ${options.pictures} photographs (at most ${most.toFixed(0)} while they came)`);
+clearInterval(watch);
+told(held(), `after ${options.pictures} photographs`);
+told(most, "at most, while they came");
 await press("nav a[href^='#/finds']");
 await tab.waitForTimeout(2000);
-console.log(`${largest().toFixed(0)} MiB  all finds shown`);
+const shown = await tab.$$eval("main img", (all) => all.filter((one) => one.complete && one.naturalWidth > 0).length);
+if (shown < Number(options.pictures)) throw new Error(`only ${shown} pictures are shown`);
+told(held(), `all finds shown, ${shown} pictures`);
 await press("nav a[href^='#/heaps']");
 await tab.waitForTimeout(2000);
-console.log(`${largest().toFixed(0)} MiB  on the heaps`);
+told(held(), "on the heaps");
 await go("/finds");
 await tab.waitForTimeout(3000);
-console.log(`${largest().toFixed(0)} MiB  the page opened anew with them`);
+told(held(), "the page opened anew with them");
 await go("/done");
 await tab.waitForTimeout(3000);
-console.log(`${largest().toFixed(0)} MiB  the same on a screen without pictures`);
+told(held(), "the same on a screen without pictures");
 await context.close();
 rmSync(folder, { recursive: true, force: true });
