@@ -267,17 +267,21 @@ async function show({ address, shown }, how, mine, there) {
   document.title = page.title;
   document.body.replaceWith(document.adoptNode(page.body));
   here = address;
-  if (how === "push") history.pushState({ place: place += 1 }, "", `#${address}`);
-  if (how === "replace" || how === "again") history.replaceState({ place }, "", `#${address}`);
-  free(mine);
+  if (how === "push") place += 1;
   if (how === "back") place = there;
   const returned = how === "back" || how === "again";
-  scrollTo({ top: returned ? scrolled.get(place) ?? 0 : 0, behavior: "instant" });
-  fromTheTop();
-  toPart(split(address)[1]);
+  const [at, part] = [place, split(address)[1]];
+  scrollTo({ top: returned ? scrolled.get(at) ?? 0 : 0, behavior: "instant" });
+  if (part) document.getElementById(part)?.scrollIntoView({ behavior: "instant" });
   const { signal } = hold;
   await pause();
+  // To note an address takes the browser as long as half a screen.
+  if (how === "push") history.pushState({ place: at }, "", `#${address}`);
+  if (how === "replace" || how === "again") history.replaceState({ place: at }, "", `#${address}`);
   if (signal.aborted) return;
+  free(mine);
+  fromTheTop();
+  toPart(part);
   hand(host, signal);
   ofThisHost(signal);
   hands[document.body.dataset.hand]?.(host, signal);
