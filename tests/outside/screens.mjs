@@ -29,6 +29,7 @@ import { refused } from "./screens/stories/pocket/refused.mjs";
 import { twoTabs } from "./screens/stories/pocket/two_tabs.mjs";
 import { waiting } from "./screens/stories/pocket/waiting.mjs";
 import { fromNothing } from "./screens/stories/from_nothing.mjs";
+import { leaves, leavesBare } from "./screens/stories/leaves.mjs";
 import { measured, measuredBare } from "./screens/stories/measured.mjs";
 import { putRight } from "./screens/stories/put_right.mjs";
 import { lateAnswers } from "./screens/stories/late_answers.mjs";
@@ -39,10 +40,10 @@ import { twoWindows } from "./screens/stories/two_windows.mjs";
 
 const STORIES = {
   byKeyboard, byTouch, byNames, byCells, shareOut, twoGroups, twoWindows, lateAnswers, newcomer, atAGlance,
-  aCopy, fromNothing, measured, measuredBare, putRight, everyScreen,
+  aCopy, fromNothing, measured, measuredBare, leaves, leavesBare, putRight, everyScreen,
 };
 /** What is about the program alone: files of its own, screens without scripts, answers held back. */
-const OF_THE_PROGRAM = ["atAGlance", "aCopy", "twoWindows", "lateAnswers", "measuredBare"];
+const OF_THE_PROGRAM = ["atAGlance", "aCopy", "twoWindows", "lateAnswers", "measuredBare", "leavesBare"];
 /** What is about the page that holds everything alone. */
 const OF_THE_POCKET = { collections, twoTabs, refused, handedOn, waiting };
 

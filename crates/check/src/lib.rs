@@ -42,7 +42,7 @@ pub use apart::{Apart, apart};
 pub use claim::left_out;
 pub use report::{Effort, Proof, Report, Road, Settings};
 pub use says::{Says, says};
-pub use spread::{spread, spread_of_kinds};
+pub use spread::{best_of_pairs, spread, spread_of_kinds};
 pub use weak::{WeakSettings, weak};
 
 use pairs::Pairs;

@@ -10,10 +10,12 @@ mod cut;
 mod normal;
 mod outliers;
 
+use std::cmp::Ordering;
 use std::collections::BTreeMap;
 
 use spinney_model::{
-    CharacterIx, Matrix, Quantity, Scale, Specimen, Specimens, Spread, SpreadOf, TaxonIx, Value,
+    CharacterIx, Cut, Matrix, Quantity, Scale, Specimen, Specimens, Spread, SpreadOf, TaxonIx,
+    Value,
 };
 
 /// More kinds than these are not compared two by two: the pairs would fill pages.
@@ -136,7 +138,7 @@ fn plants(specimens: &Specimens, finds: &[Measured]) -> Option<usize> {
 }
 
 /// The best cut of every two kinds in every character in numbers.
-fn cuts(kinds: &Matrix, all: &OfKinds) -> Vec<spinney_model::Cut> {
+fn cuts(kinds: &Matrix, all: &OfKinds) -> Vec<Cut> {
     let in_numbers = |at: &CharacterIx| {
         matches!(kinds.character(*at).scale, Scale::Counts | Scale::Measure { .. })
     };
@@ -153,6 +155,32 @@ fn cuts(kinds: &Matrix, all: &OfKinds) -> Vec<spinney_model::Cut> {
         }
     }
     cuts
+}
+
+/// The best cut of every two kinds, those with the most on the wrong side first.
+pub fn best_of_pairs(cuts: &[Cut]) -> Vec<&Cut> {
+    // What was not estimated is not the worst: then it counts how many are wrong now.
+    let expected = |cut: &Cut| {
+        let now = [0, 1].map(|side| cut.wrong[side] as f64 / cut.finds[side] as f64);
+        let now = now.iter().sum::<f64>() / 2.0;
+        let normal = cut.normal_share().unwrap_or(now);
+        (cut.left_out_share().unwrap_or(normal), normal)
+    };
+    let order = |one: &Cut, other: &Cut| {
+        expected(one).partial_cmp(&expected(other)).unwrap_or(Ordering::Equal)
+    };
+    let mut best = BTreeMap::<[TaxonIx; 2], &Cut>::new();
+    for cut in cuts {
+        let mut pair = cut.taxa;
+        pair.sort_unstable();
+        let known = best.entry(pair).or_insert(cut);
+        if order(cut, known) == Ordering::Less {
+            *known = cut;
+        }
+    }
+    let mut pairs: Vec<&Cut> = best.into_values().collect();
+    pairs.sort_by(|one, other| order(other, one));
+    pairs
 }
 
 #[cfg(test)]

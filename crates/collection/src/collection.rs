@@ -11,7 +11,7 @@ use std::collections::BTreeMap;
 use spinney_exchange::table;
 use spinney_model::{
     AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Edit, Fork,
-    KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,
+    KeptDrawing, KeyEdit, KeyId, KindEdit, KindField, KindId, Side, SpecimenId, WishField,
 };
 
 use crate::laid::folded;
@@ -21,12 +21,14 @@ mod constraint;
 mod edit_script;
 mod sayings;
 mod sorted;
+mod specimen;
 mod unlike;
 
 pub use cells::Cells;
 pub use edit_script::edit_script;
 pub use sayings::{Agreed, Saying, Sayings};
 pub use sorted::{Put, Sorted};
+pub use specimen::{Measurement, Specimen};
 pub use unlike::{Card, Unlike, unlike};
 
 /// A collection as it stands.
@@ -38,12 +40,14 @@ pub struct Collection {
     pub characters: BTreeMap<CharacterId, BTreeMap<CharacterField, String>>,
     /// What was typed of each kind, by whom.
     pub cells: Cells,
+    /// Single specimens, such as leaves that were measured one by one.
+    pub specimens: BTreeMap<SpecimenId, Specimen>,
     /// What was typed of the visit.
     pub about: BTreeMap<AboutField, String>,
     /// The keys that were begun.
     pub keys: BTreeMap<KeyId, Drawn>,
     /// The largest numbers ever given, so that none is given again.
-    last: (u32, u32, u32),
+    last: (u32, u32, u32, u32),
 }
 
 /// A kind of find.
@@ -53,6 +57,8 @@ pub struct Kind {
     pub fields: BTreeMap<KindField, String>,
     /// SHA-256 of each picture, in hexadecimal digits.
     pub pictures: Vec<String>,
+    /// Its drawing, where somebody chose one.
+    pub drawing: Option<KeptDrawing>,
 }
 
 /// A key as people made it: the questions they fixed, each at its place.
@@ -224,6 +230,7 @@ impl Collection {
                     self.cells.set(*kind, *character, source, text);
                 }
             }
+            Edit::Specimen(id, edit) => self.apply_to_specimen(*id, edit),
             Edit::Scene(field, text) => write(&mut self.about, *field, text),
             Edit::Key(id, edit) => self.apply_to_key(*id, edit),
             Edit::BackTo(_) => {}
@@ -257,6 +264,11 @@ impl Collection {
                     kind.pictures.retain(|known| known != picture);
                 }
             }
+            KindEdit::Draw(drawing) => {
+                if let Some(kind) = self.kinds.get_mut(&id) {
+                    kind.drawing.clone_from(drawing);
+                }
+            }
         }
     }
 
@@ -275,6 +287,9 @@ impl Collection {
             CharacterEdit::Remove => {
                 self.characters.remove(&id);
                 self.cells.remove_character(id);
+                for specimen in self.specimens.values_mut() {
+                    specimen.measured.remove(&id);
+                }
             }
             CharacterEdit::RenameState { from, to } => self.rename_state(id, from, to),
         }
@@ -298,6 +313,7 @@ impl Collection {
     fn remove_kind(&mut self, id: KindId) {
         self.kinds.remove(&id);
         self.cells.remove_kind(id);
+        self.specimens.retain(|_, specimen| specimen.kind != id);
         for key in self.keys.values_mut() {
             key.called.remove(&id);
             for question in key.questions.values_mut() {
@@ -312,6 +328,9 @@ impl Collection {
         }
         let Some(other) = self.kinds.get(&gone).cloned() else { return };
         self.cells.merge(kept, gone);
+        for specimen in self.specimens.values_mut().filter(|one| one.kind == gone) {
+            specimen.kind = kept;
+        }
         for key in self.keys.values_mut() {
             if let Some(kinds) = &mut key.kinds {
                 *kinds = instead(kinds, gone, kept);
@@ -334,12 +353,14 @@ impl Collection {
                     kind.pictures.push(picture);
                 }
             }
+            kind.drawing = kind.drawing.take().or(other.drawing);
         }
         self.remove_kind(gone);
     }
 
     fn rename_state(&mut self, character: CharacterId, from: &str, to: &str) {
         self.cells.rename_state(character, from, to);
+        self.rename_state_of_specimens(character, from, to);
         if let Some(states) = self
             .characters
             .get_mut(&character)

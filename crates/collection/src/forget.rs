@@ -10,7 +10,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{
     AskOf, AskedOf, CharacterEdit, Done, Edit, Entry, KeyEdit, KindEdit, KindField, KindId,
-    WishField,
+    SpecimenEdit, SpecimenId, WishField,
 };
 
 use crate::history::History;
@@ -40,13 +40,14 @@ pub fn without(entries: &[Entry], going: &Going) -> Vec<Entry> {
 
 /// The lines that are left, each with its place before.
 fn left(entries: &[Entry], going: &Going) -> Vec<(usize, Entry)> {
+    let of = specimens(entries);
     let (mut holding, mut undone) = (Vec::new(), Vec::new());
     let mut out = Vec::new();
     for (at, entry) in entries.iter().enumerate() {
         let done = match &entry.done {
             Done::Edits(edits) => {
                 let rest: Vec<Edit> =
-                    edits.iter().filter_map(|edit| kept(edit, going)).collect();
+                    edits.iter().filter_map(|edit| kept(edit, going, &of)).collect();
                 let stands = !rest.is_empty()
                     || edits.is_empty()
                     || undone.iter().any(|(_, stands)| *stands);
@@ -105,8 +106,11 @@ impl Going {
 
 /// An edit without what goes; None: nothing is left of it. Each is put together again from all
 /// that it holds, so that no text of a new one can be overlooked.
-fn kept(edit: &Edit, going: &Going) -> Option<Edit> {
+fn kept(edit: &Edit, going: &Going, of: &OfSpecimens) -> Option<Edit> {
     Some(match edit {
+        Edit::Specimen(id, edit) => {
+            Edit::Specimen(*id, kept_of_specimen(*id, edit, going, of)?)
+        }
         Edit::Kind(kind, edit) => Edit::Kind(going.kind(*kind)?, kept_of_kind(edit, going)?),
         Edit::Character(character, edit) => {
             Edit::Character(*character, kept_of_character(edit, going))
@@ -135,6 +139,73 @@ fn kept_of_kind(edit: &KindEdit, going: &Going) -> Option<KindEdit> {
         KindEdit::Merge(other) => KindEdit::Merge(going.kind(*other)?),
         KindEdit::AddPicture(picture) => KindEdit::AddPicture(going.picture(picture)?),
         KindEdit::RemovePicture(picture) => KindEdit::RemovePicture(going.picture(picture)?),
+        KindEdit::Draw(drawing) => KindEdit::Draw(drawing.clone()),
+    })
+}
+
+/// Which kind each specimen is in the end.
+type OfSpecimens = BTreeMap<SpecimenId, KindId>;
+
+/// Of each specimen the kind that it is now; of one that is not there now, the last that it was.
+fn specimens(entries: &[Entry]) -> OfSpecimens {
+    let mut of: OfSpecimens = edits(entries)
+        .filter_map(|edit| match edit {
+            Edit::Specimen(id, edit) => Some((*id, of_kind(edit)?)),
+            Edit::Kind(..)
+            | Edit::Character(..)
+            | Edit::Cell { .. }
+            | Edit::Scene(..)
+            | Edit::Key(..)
+            | Edit::BackTo(_) => None,
+        })
+        .collect();
+    if !of.is_empty() {
+        let mut history = History::default();
+        history.add_all(entries.iter().cloned());
+        of.extend(history.now.specimens.iter().map(|(id, one)| (*id, one.kind)));
+    }
+    of
+}
+
+/// The kind that an edit says a specimen is of.
+fn of_kind(edit: &SpecimenEdit) -> Option<KindId> {
+    match edit {
+        SpecimenEdit::Add(kind) | SpecimenEdit::OfKind(kind) => Some(*kind),
+        SpecimenEdit::Describe(..)
+        | SpecimenEdit::Picture(_)
+        | SpecimenEdit::Measure { .. }
+        | SpecimenEdit::Judge { .. }
+        | SpecimenEdit::Remove => None,
+    }
+}
+
+/// A specimen goes with the kind that it is in the end; that it was once taken for one that goes
+/// is not said any more.
+fn kept_of_specimen(
+    id: SpecimenId,
+    edit: &SpecimenEdit,
+    going: &Going,
+    of: &OfSpecimens,
+) -> Option<SpecimenEdit> {
+    let now = going.kind(*of.get(&id)?)?;
+    Some(match edit {
+        SpecimenEdit::Add(kind) => SpecimenEdit::Add(going.kind(*kind).unwrap_or(now)),
+        SpecimenEdit::OfKind(kind) => SpecimenEdit::OfKind(going.kind(*kind)?),
+        SpecimenEdit::Describe(field, text) => {
+            SpecimenEdit::Describe(*field, going.left_of(text))
+        }
+        SpecimenEdit::Picture(picture) => {
+            SpecimenEdit::Picture(going.picture(picture).unwrap_or_default())
+        }
+        SpecimenEdit::Measure { character, text, plus_minus } => SpecimenEdit::Measure {
+            character: *character,
+            text: going.left_of(text),
+            plus_minus: plus_minus.clone(),
+        },
+        SpecimenEdit::Judge { character, judged } => {
+            SpecimenEdit::Judge { character: *character, judged: *judged }
+        }
+        SpecimenEdit::Remove => SpecimenEdit::Remove,
     })
 }
 
@@ -256,7 +327,8 @@ pub fn with_merged(entries: &[Entry], kind: KindId) -> BTreeSet<KindId> {
             | KindEdit::Describe(..)
             | KindEdit::Remove
             | KindEdit::AddPicture(_)
-            | KindEdit::RemovePicture(_) => None,
+            | KindEdit::RemovePicture(_)
+            | KindEdit::Draw(_) => None,
         });
         let before = kinds.len();
         let merged: Vec<KindId> = merged.collect();
@@ -285,7 +357,8 @@ pub fn kinds(entries: &[Entry]) -> BTreeSet<KindId> {
             | KindEdit::Remove
             | KindEdit::Merge(_)
             | KindEdit::AddPicture(_)
-            | KindEdit::RemovePicture(_) => None,
+            | KindEdit::RemovePicture(_)
+            | KindEdit::Draw(_) => None,
         })
         .collect()
 }
@@ -310,7 +383,8 @@ fn named(edit: &Edit) -> Option<(KindId, &str)> {
             | KindEdit::Remove
             | KindEdit::Merge(_)
             | KindEdit::AddPicture(_)
-            | KindEdit::RemovePicture(_) => None,
+            | KindEdit::RemovePicture(_)
+            | KindEdit::Draw(_) => None,
         },
         Edit::Key(_, edit) => match edit {
             KeyEdit::Call { kind, name } => Some((*kind, name)),
@@ -325,7 +399,11 @@ fn named(edit: &Edit) -> Option<(KindId, &str)> {
             | KeyEdit::TakeOut(_)
             | KeyEdit::Sort { .. } => None,
         },
-        Edit::Character(..) | Edit::Cell { .. } | Edit::Scene(..) | Edit::BackTo(_) => None,
+        Edit::Character(..)
+        | Edit::Cell { .. }
+        | Edit::Specimen(..)
+        | Edit::Scene(..)
+        | Edit::BackTo(_) => None,
     }
 }
 
@@ -335,9 +413,10 @@ pub fn mentions<'e>(
     words: &BTreeSet<String>,
 ) -> impl Iterator<Item = &'e Entry> {
     let going = Going { words: words.clone(), ..Going::default() };
+    let of = specimens(entries);
     entries.iter().filter(move |entry| match &entry.done {
         Done::Edits(edits) => {
-            edits.iter().any(|edit| kept(edit, &going).as_ref() != Some(edit))
+            edits.iter().any(|edit| kept(edit, &going, &of).as_ref() != Some(edit))
         }
         Done::Version(name) => struck(name, &going) != *name,
         Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Unname(_) => false,
@@ -356,10 +435,33 @@ pub fn pictures(entries: &[Entry]) -> BTreeMap<String, BTreeSet<KindId>> {
             | KindEdit::Add(_)
             | KindEdit::Describe(..)
             | KindEdit::Remove
-            | KindEdit::Merge(_) => {}
+            | KindEdit::Merge(_)
+            | KindEdit::Draw(_) => {}
         }
     }
+    of_specimens(entries, &mut pictures);
     pictures
+}
+
+/// The pictures of specimens, each with the kinds that it was ever of.
+fn of_specimens(entries: &[Entry], pictures: &mut BTreeMap<String, BTreeSet<KindId>>) {
+    let mut kinds = BTreeMap::<SpecimenId, BTreeSet<KindId>>::new();
+    let mut shown = BTreeMap::<SpecimenId, BTreeSet<&String>>::new();
+    for edit in edits(entries) {
+        let Edit::Specimen(id, edit) = edit else { continue };
+        kinds.entry(*id).or_default().extend(of_kind(edit));
+        if let SpecimenEdit::Picture(picture) = edit
+            && !picture.is_empty()
+        {
+            shown.entry(*id).or_default().insert(picture);
+        }
+    }
+    for (id, pictures_of) in shown {
+        for picture in pictures_of {
+            let of = pictures.entry(picture.clone()).or_default();
+            of.extend(kinds.get(&id).into_iter().flatten());
+        }
+    }
 }
 
 fn edits_of_kinds(entries: &[Entry]) -> impl Iterator<Item = (KindId, &KindEdit)> {
@@ -367,6 +469,7 @@ fn edits_of_kinds(entries: &[Entry]) -> impl Iterator<Item = (KindId, &KindEdit)
         Edit::Kind(kind, edit) => Some((*kind, edit)),
         Edit::Character(..)
         | Edit::Cell { .. }
+        | Edit::Specimen(..)
         | Edit::Scene(..)
         | Edit::Key(..)
         | Edit::BackTo(_) => None,

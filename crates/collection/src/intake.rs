@@ -11,12 +11,13 @@ use std::collections::BTreeMap;
 
 use spinney_exchange::table::{self, TypedColumn, TypedSheets};
 use spinney_model::{
-    AboutField, CharacterEdit, CharacterField, CharacterId, Code, Edit, Fact, Finding,
-    KindEdit, KindField, KindId, OfSheet, SpreadOf,
+    AboutField, CharacterEdit, CharacterField, CharacterId, CharacterIx, Code, Edit, Fact,
+    Finding, KindEdit, KindField, KindId, OfSheet, SpecimenEdit, SpecimenField, SpecimenId,
+    SpreadOf, TaxonIx, Value,
 };
 
-use crate::Collection;
 use crate::laid::folded;
+use crate::{Collection, Specimen};
 
 pub use units::OddUnit;
 
@@ -31,6 +32,8 @@ pub struct Taken {
     pub taken_for: Vec<(String, KindId)>,
     /// How many files with pictures the sheets name; they do not come along.
     pub pictures: usize,
+    /// How many leaves of it are here already, each with all that it says of them.
+    pub here_already: usize,
 }
 
 /// Something that a sheet says, and that was left.
@@ -114,7 +117,9 @@ fn field_of<F>(mut all: impl Iterator<Item = Headings<F>>, heading: &str) -> Opt
     all.find(|(_, known)| *known == heading).map(|(field, _)| field)
 }
 
-/// The edits that take in sheets. `source` is who says it; empty: the table itself.
+/// The edits that take in sheets. `source` is who says it; empty: the table itself. Where rows
+/// are leaves, each is kept as a specimen; the source has a name there, so that what people type
+/// in the table goes before it.
 ///
 /// **Errors**: a heading has a unit that says nothing of the column that is there.
 pub fn take_in(
@@ -231,6 +236,10 @@ impl<'c> Intake<'c> {
     fn table(&mut self, sheets: &TypedSheets) -> Result<(), OddUnit> {
         let columns = sheets.columns.iter().map(|column| self.column(column, sheets));
         let columns: Vec<Column> = columns.collect::<Result<_, _>>()?;
+        if let Some(leaves) = &sheets.leaves {
+            self.specimens(leaves, &columns);
+            return Ok(());
+        }
         for (name, texts) in &sheets.rows {
             let kind = self.kind(name);
             for (column, text) in columns.iter().zip(texts) {
@@ -246,6 +255,61 @@ impl<'c> Intake<'c> {
             }
         }
         Ok(())
+    }
+
+    /// Each row that is a leaf is kept as one; what its kind comes to follows from them.
+    fn specimens(&mut self, leaves: &table::Leaves, columns: &[Column]) {
+        let table::Leaves { kinds, specimens } = leaves;
+        // Kinds come in the order of the table, and one of which nothing was seen comes, too.
+        let ids: Vec<KindId> =
+            kinds.taxa().iter().map(|taxon| self.kind(&taxon.name)).collect();
+        let mut next = self.collection.next_specimen().0;
+        let mut known: Vec<_> =
+            self.collection.specimens.values().map(Specimen::as_it_came).collect();
+        for (row, written) in specimens.written.iter().enumerate() {
+            let called = [&written.find, &written.picture].map(String::as_str);
+            let called: Vec<&str> =
+                called.into_iter().filter(|text| !text.is_empty()).collect();
+            let fields = [
+                (SpecimenField::Source, self.source),
+                (SpecimenField::Called, &called.join(", ")),
+                (SpecimenField::WhichPlant, &written.plant),
+                (SpecimenField::Where, &written.place),
+                (SpecimenField::When, &written.when),
+                (SpecimenField::Part, &written.part),
+            ];
+            let said = fields.into_iter().filter(|(_, text)| !text.is_empty());
+            let said = said.map(|(field, text)| SpecimenEdit::Describe(field, text.to_owned()));
+            let measured = columns.iter().enumerate().filter_map(|(at, column)| {
+                let at = CharacterIx(at);
+                let cell = specimens.finds.cell(TaxonIx(row), at);
+                if cell.value == Value::Unknown {
+                    return None;
+                }
+                let text = table::cell_text(cell, &specimens.finds.character(at).scale);
+                let text = match &column.unit {
+                    Some(unit) => table::measured_in(&text, unit),
+                    None => text,
+                };
+                Some((column.character, text))
+            });
+            // As a specimen has them.
+            let measured: BTreeMap<CharacterId, String> = measured.collect();
+            let measured = measured.into_iter().map(|(character, text)| {
+                SpecimenEdit::Measure { character, text, plus_minus: String::new() }
+            });
+            let all = std::iter::once(SpecimenEdit::Add(ids[written.kind.0])).chain(said);
+            let all: Vec<SpecimenEdit> = all.chain(measured).collect();
+            // The same sheet, taken in again with some rows more.
+            if let Some(same) = known.iter().position(|one| *one == all) {
+                known.swap_remove(same);
+                self.taken.here_already += 1;
+                continue;
+            }
+            let edits = all.into_iter().map(|edit| Edit::Specimen(SpecimenId(next), edit));
+            self.taken.edits.extend(edits);
+            next += 1;
+        }
     }
 
     /// The column under a heading.

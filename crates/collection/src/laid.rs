@@ -12,7 +12,7 @@ use std::sync::OnceLock;
 use spinney_exchange::table::{self, Places, Row, Settings, TypedTable};
 use spinney_model::{
     Ask, AskOf, Asked, AskedOf, CharacterField, CharacterId, CharacterIx, Drawing, Finding,
-    KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx, Value,
+    KeptDrawing, KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx, Value,
 };
 
 use crate::{Agreed, Collection, Sayings, Sorted};
@@ -20,6 +20,7 @@ use crate::{Agreed, Collection, Sayings, Sorted};
 mod meaning;
 mod told;
 
+pub(crate) use meaning::described;
 pub use meaning::{Meaning, Meanings};
 pub use told::OfCells;
 
@@ -42,6 +43,8 @@ pub struct Laid {
     pub said: Sayings,
     /// Whoever draws the kinds keeps the drawings here.
     drawings: OnceLock<Vec<Option<Drawing>>>,
+    /// Drawings that somebody chose.
+    chosen: BTreeMap<KindId, Drawing>,
 }
 
 /// Who says what of which kind; of what cannot be read as a table, what was typed.
@@ -97,15 +100,20 @@ impl Laid {
             sorted,
             said,
             drawings: OnceLock::new(),
+            chosen: chosen(collection),
         })
     }
 
-    /// The drawing of a kind. All are drawn when the first is asked for, and once.
+    /// The drawing of a kind: the one that somebody chose, else what its table says. All are drawn
+    /// when the first is asked for, and once.
     pub fn drawing(
         &self,
         kind: KindId,
         draw: impl FnOnce(&Matrix) -> Vec<Option<Drawing>>,
     ) -> Option<&Drawing> {
+        if let Some(chosen) = self.chosen.get(&kind) {
+            return Some(chosen);
+        }
         let drawings = self.drawings.get_or_init(|| draw(&self.matrix));
         drawings.get(self.taxon(kind)?.0)?.as_ref()
     }
@@ -330,6 +338,23 @@ fn about_rows(collection: &Collection) -> Vec<Row<'_>> {
         (!text.is_empty()).then(|| vec![Cow::Borrowed(word), Cow::Borrowed(text)])
     });
     filled.collect()
+}
+
+/// The drawings that somebody chose.
+fn chosen(collection: &Collection) -> BTreeMap<KindId, Drawing> {
+    let kinds = collection.kinds.iter();
+    kinds.filter_map(|(id, kind)| Some((*id, kind.drawing.as_ref()?.drawing()))).collect()
+}
+
+/// Drawings of kinds in the order of these, with those that somebody chose instead.
+pub fn chosen_first(
+    collection: &Collection,
+    kinds: &[KindId],
+    drawings: Vec<Option<Drawing>>,
+) -> Vec<Option<Drawing>> {
+    let chosen = |kind: &KindId| collection.kinds.get(kind)?.drawing.as_ref();
+    let both = kinds.iter().zip(drawings);
+    both.map(|(kind, drawn)| chosen(kind).map(KeptDrawing::drawing).or(drawn)).collect()
 }
 
 /// The first picture of each kind stands where a file name stands in a table.

@@ -24,6 +24,7 @@ pub mod offers;
 pub mod pinned;
 pub mod renamed;
 pub mod reworded;
+pub mod rows;
 pub mod share_out;
 pub mod size;
 pub mod slot_in;
@@ -32,6 +33,6 @@ pub mod touched;
 pub mod walking;
 
 pub use collection::{
-    Agreed, Card, Cells, Collection, Drawn, Kind, Put, Question, Saying, Sayings, Sorted,
-    Unlike, edit_script, unlike,
+    Agreed, Card, Cells, Collection, Drawn, Kind, Measurement, Put, Question, Saying, Sayings,
+    Sorted, Specimen, Unlike, edit_script, unlike,
 };

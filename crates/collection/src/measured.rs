@@ -2,21 +2,23 @@
 //! table.
 //!
 //! From leaves with the names that a person gave them to a plan that can be shown, and from the
-//! plan to edits. Whatever was measured is one source of a cell beside others
+//! plan to edits: each leaf is kept as a specimen, and ranges follow from all of them
+//! ([`rows`](crate::rows)). Whatever was measured is one source of a cell beside others
 //! ([`Sayings`](crate::Sayings)): leaves of another picture widen its range, what a person
 //! typed decides and stays, unless the person says otherwise. On how many leaves a range rests
-//! stands in the cell, as the reader of tables knows it: `52-61 (3 seen)`.
+//! stands in the cell, as the reader of tables knows it: `52-61 mm (3 seen)`.
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_exchange::table::{self, TypedColumn, TypedSheets};
 use spinney_model::{
-    CharacterField, CharacterId, Edit, KindEdit, KindId, Measurand, Quantity, Scale, Value,
+    CharacterEdit, CharacterField, CharacterId, Edit, KindEdit, KindId, Measurand, Quantity,
+    Scale, SpecimenEdit, SpecimenField, SpecimenId, Value,
 };
 
 use crate::intake::{self, OddUnit};
 use crate::laid::{Laid, Meaning, Meanings, folded};
-use crate::{Collection, kinds, reworded};
+use crate::{Collection, Sayings, kinds, laid, reworded, rows};
 
 /// The lengths that become columns.
 pub const LENGTHS: [Measurand; 3] =
@@ -25,17 +27,15 @@ pub const LENGTHS: [Measurand; 3] =
 const UNIT: &str = "mm";
 /// Longer than any leaf, in mm: what a form says wrongly does not become a number without end.
 const LONGEST: f64 = 1e6;
-/// Where all lengths of a range are shorter, in thousandths of a mm, tenths of a millimetre are
-/// written; else whole ones, as a ruler shows them.
-const TENTHS_BELOW: i64 = 10_000;
-
 /// A leaf with a name.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Named {
     /// What kind it is.
     pub kind: String,
-    /// [`LENGTHS`] in mm, as far as they were measured.
-    pub lengths: [Option<f64>; LENGTHS.len()],
+    /// [`LENGTHS`] in mm with how far each may be off, as far as they were measured.
+    pub lengths: [Option<(f64, f64)>; LENGTHS.len()],
+    /// What else is known of it.
+    pub fields: Vec<(SpecimenField, String)>,
 }
 
 /// What columns and sources are called, in the words of a person.
@@ -47,8 +47,6 @@ pub struct Words {
     pub fields: [Vec<(CharacterField, String)>; LENGTHS.len()],
     /// Who says what was measured; the first is taken where no other has said anything yet.
     pub sources: Vec<String>,
-    /// On how many leaves it was seen, in the words of the table: `(3 seen)`.
-    pub seen: fn(u32) -> String,
 }
 
 /// From the smallest to the largest.
@@ -63,9 +61,8 @@ pub struct Range {
 }
 
 impl Range {
-    fn of_one(mm: f64) -> Self {
-        let mm = mm.clamp(0.0, LONGEST);
-        let at = Quantity::from_thousandths((mm * 1000.0).round() as i64);
+    fn of_one((mm, _): (f64, f64)) -> Self {
+        let at = tenths(mm);
         Self { low: at, high: at, leaves: 1 }
     }
 
@@ -76,13 +73,14 @@ impl Range {
 
     /// As it is typed, without how many leaves: `52-61`.
     pub fn text(self) -> String {
-        let step = if self.high.thousandths() < TENTHS_BELOW { 100 } else { 1000 };
-        let [low, high] = [self.low, self.high].map(|end| {
-            let steps = (end.thousandths() + step / 2).div_euclid(step);
-            Quantity::from_thousandths(steps * step)
-        });
+        let (low, high) = rows::as_a_ruler_shows(self.low, self.high);
         if low == high { low.to_string() } else { format!("{low}-{high}") }
     }
+}
+
+/// A length as it is kept: nobody measures a leaf more finely than to a tenth of a millimetre.
+fn tenths(mm: f64) -> Quantity {
+    Quantity::from_thousandths((mm.clamp(0.0, LONGEST) * 10.0).round() as i64 * 100)
 }
 
 /// What is to be taken in.
@@ -137,9 +135,8 @@ impl Plan {
             };
             collection.characters.keys().copied().find(named)
         });
-        let known =
-            words.sources.iter().find(|who| collection.cells.who().contains(who.as_str()));
-        let source = known.or(words.sources.first()).cloned().unwrap_or_default();
+        let source = source(collection, &words.sources);
+        let said = laid::said(collection, laid.as_ref());
         let mut plan = Self { kinds: Vec::new(), columns, source };
         let mut places = BTreeMap::new();
         for (at, leaf) in leaves.iter().enumerate() {
@@ -154,7 +151,7 @@ impl Plan {
         }
         for at in 0..plan.kinds.len() {
             let ranges = (0..LENGTHS.len()).filter_map(|length| {
-                plan.ranged(collection, laid.as_ref(), leaves, at, length)
+                plan.ranged((collection, laid.as_ref(), &said), leaves, at, length)
             });
             plan.kinds[at].ranges = ranges.collect();
         }
@@ -163,8 +160,7 @@ impl Plan {
 
     fn ranged(
         &self,
-        collection: &Collection,
-        laid: Option<&Laid>,
+        (collection, laid, sayings): (&Collection, Option<&Laid>, &Sayings),
         leaves: &[Option<Named>],
         kind: usize,
         length: usize,
@@ -174,17 +170,17 @@ impl Plan {
         let now = kind.leaves.iter().filter_map(of_leaf).reduce(Range::with)?;
         let column = self.columns[length];
         let said = |source: &str| match (kind.id, column) {
-            (Some(kind), Some(at)) => collection.cells.said(kind, at, source).to_owned(),
+            (Some(kind), Some(at)) => sayings.said(kind, at, source).to_owned(),
             _ => String::new(),
         };
         let before = said(&self.source);
         let measured = column.and_then(|at| range(collection, at, &before));
         let others = match (kind.id, column) {
-            (Some(kind), Some(at)) => collection.cells.sources(kind, at),
+            (Some(kind), Some(at)) => sayings.sources(kind, at),
             _ => Vec::new(),
         };
-        let others =
-            others.into_iter().filter(|(who, _)| !who.is_empty() && *who != self.source);
+        let others = others.into_iter().filter_map(|(who, said)| Some((who, said.text()?)));
+        let others = others.filter(|(who, _)| !who.is_empty() && *who != self.source);
         Some(Ranged {
             length,
             now,
@@ -212,19 +208,19 @@ impl Plan {
     }
 
     /// The edits that take it in. `instead` says of which kinds and lengths (by their places)
-    /// what was measured goes before what is typed. `picture` gives the name of the picture of
-    /// a leaf, for a kind that has none.
+    /// what was measured goes before what is typed.
     ///
     /// **Errors**: a column that takes no lengths, which the plan says beforehand.
     pub fn edits(
         &self,
         collection: &Collection,
         words: &Words,
+        (leaves, shown): (&[Option<Named>], &[Shown]),
         instead: &BTreeSet<(usize, usize)>,
-        mut picture: impl FnMut(usize) -> Option<String>,
     ) -> Result<Vec<Edit>, OddUnit> {
         let sheets = self.sheets(collection, words);
         let mut edits = intake::take_in(collection, &sheets, &self.source)?.edits;
+        let columns = self.columns_after(&edits);
         let mut made = edits.iter().filter_map(|edit| match edit {
             Edit::Kind(id, KindEdit::Add(_)) => Some(*id),
             _ => None,
@@ -232,13 +228,12 @@ impl Plan {
         // Rows are taken in in their order, so that new kinds come in theirs.
         let ids: Vec<Option<KindId>> =
             self.kinds.iter().map(|kind| kind.id.or_else(|| made.next())).collect();
+        let mut next = collection.next_specimen().0;
         for ((at, kind), id) in self.kinds.iter().enumerate().zip(ids) {
             let Some(id) = id else { continue };
-            let bare = collection.kinds.get(&id).is_none_or(|kind| kind.pictures.is_empty());
-            let first = kind.leaves.first().filter(|_| bare);
-            if let Some(hash) = first.and_then(|leaf| picture(*leaf)) {
-                edits.push(Edit::Kind(id, KindEdit::AddPicture(hash)));
-            }
+            let of_kind = |leaf: &usize| shown.get(*leaf).and_then(|one| one.of_kind.clone());
+            let first = kind.leaves.first().and_then(of_kind);
+            edits.extend(first.map(|edit| Edit::Kind(id, edit)));
             for one in kind.ranges.iter().filter(|one| instead.contains(&(at, one.length))) {
                 let typed =
                     self.columns[one.length].filter(|_| one.fits && !one.typed.is_empty());
@@ -249,22 +244,67 @@ impl Plan {
                     text: String::new(),
                 }));
             }
+            for place in &kind.leaves {
+                let Some(leaf) = &leaves[*place] else { continue };
+                let picture = shown.get(*place).and_then(|one| one.alone.clone());
+                let of = self.specimen(kind, id, leaf, picture, &columns);
+                edits.extend(of.into_iter().map(|edit| Edit::Specimen(SpecimenId(next), edit)));
+                next += 1;
+            }
         }
         edits.extend(reworded::follow(collection, &edits));
         Ok(edits)
     }
 
-    /// What was measured as a table that comes in.
+    /// The columns of the lengths, those that these edits make among them.
+    fn columns_after(&self, edits: &[Edit]) -> [Option<CharacterId>; LENGTHS.len()] {
+        let mut made = edits.iter().filter_map(|edit| match edit {
+            Edit::Character(id, CharacterEdit::Add(_)) => Some(*id),
+            _ => None,
+        });
+        std::array::from_fn(|length| match self.columns[length] {
+            None if self.wants(length) => made.next(),
+            there => there,
+        })
+    }
+
+    /// A leaf as it is kept.
+    fn specimen(
+        &self,
+        kind: &OfKind,
+        id: KindId,
+        leaf: &Named,
+        picture: Option<String>,
+        columns: &[Option<CharacterId>; LENGTHS.len()],
+    ) -> Vec<SpecimenEdit> {
+        let source = (SpecimenField::Source, self.source.clone());
+        let said = std::iter::once(&source).chain(&leaf.fields);
+        let said = said.filter(|(_, text)| !text.is_empty());
+        let said = said.map(|(field, text)| SpecimenEdit::Describe(*field, text.clone()));
+        let measured = leaf.lengths.iter().zip(columns).enumerate();
+        let measured = measured.filter_map(|(at, (length, character))| {
+            let fits = kind.ranges.iter().any(|one| one.length == at && one.fits);
+            let (character, (mm, off)) = ((*character)?, (*length).filter(|_| fits)?);
+            let text = format!("{} {UNIT}", tenths(mm));
+            let plus_minus = tenths(off.max(0.1)).to_string();
+            Some(SpecimenEdit::Measure { character, text, plus_minus })
+        });
+        std::iter::once(SpecimenEdit::Add(id))
+            .chain(said)
+            .chain(picture.map(SpecimenEdit::Picture))
+            .chain(measured)
+            .collect()
+    }
+
+    /// Whether any leaf says something of a length, and there is or may be a column for it.
+    fn wants(&self, length: usize) -> bool {
+        let fits = |one: &Ranged| one.length == length && one.fits;
+        self.kinds.iter().any(|kind| kind.ranges.iter().any(fits))
+    }
+
+    /// The columns and kinds that leaves need, as a table without numbers that comes in.
     fn sheets(&self, collection: &Collection, words: &Words) -> TypedSheets {
-        let ranged = |kind: &OfKind, length: usize| {
-            kind.ranges
-                .iter()
-                .find(|one| one.length == length && one.fits)
-                .map(|one| one.together)
-        };
-        let wanted: Vec<usize> = (0..LENGTHS.len())
-            .filter(|length| self.kinds.iter().any(|kind| ranged(kind, *length).is_some()))
-            .collect();
+        let wanted: Vec<usize> = (0..LENGTHS.len()).filter(|at| self.wants(*at)).collect();
         let name = |length: usize| match self.columns[length] {
             Some(id) => collection.character_name(id).to_owned(),
             None => words.columns[length].first().cloned().unwrap_or_default(),
@@ -273,11 +313,7 @@ impl Plan {
             let name = name(*length);
             TypedColumn { heading: format!("{name} ({UNIT})"), name, unit: Some(UNIT) }
         };
-        let text = |range: Range| format!("{} {}", range.text(), (words.seen)(range.leaves));
-        let row = |kind: &OfKind| {
-            let texts = wanted.iter().map(|at| ranged(kind, *at).map_or(String::new(), text));
-            (kind.name.clone(), texts.collect())
-        };
+        let row = |kind: &OfKind| (kind.name.clone(), vec![String::new(); wanted.len()]);
         let fresh = wanted.iter().filter(|length| self.columns[**length].is_none());
         TypedSheets {
             columns: wanted.iter().map(column).collect(),
@@ -286,6 +322,22 @@ impl Plan {
             ..TypedSheets::default()
         }
     }
+}
+
+/// What there is to be seen of a leaf.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Shown {
+    /// The name of its own picture.
+    pub alone: Option<String>,
+    /// What makes it the face of its kind: its picture, or its drawing.
+    pub of_kind: Option<KindEdit>,
+}
+
+/// Who says what was measured: of some names the first that is known here already, else the first.
+pub fn source(collection: &Collection, names: &[String]) -> String {
+    let here = collection.who();
+    let known = |who: &&String| here.contains(who.as_str());
+    names.iter().find(known).or(names.first()).cloned().unwrap_or_default()
 }
 
 /// A range that stands in a cell; None: none can be read there.

@@ -27,6 +27,7 @@ pub fn follow(before: &Collection, edits: &[Edit]) -> Vec<Edit> {
         },
         Edit::Kind(..)
         | Edit::Cell { .. }
+        | Edit::Specimen(..)
         | Edit::Scene(..)
         | Edit::Key(..)
         | Edit::BackTo(_) => false,

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{CharacterId, KindId};
 
-use crate::{Collection, Drawn, Kind, Question};
+use crate::{Collection, Drawn, Kind, Measurement, Question, Specimen};
 
 /// How much there is of a collection.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -29,6 +29,8 @@ pub struct Size {
     pub questions: usize,
     /// Pictures of all kinds.
     pub pictures: usize,
+    /// Single specimens.
+    pub specimens: usize,
 }
 
 impl Size {
@@ -36,15 +38,26 @@ impl Size {
     pub fn of(collection: &Collection) -> Self {
         let mut size = Self { pairs: pairs(collection), ..Self::default() };
         // What a collection holds is taken apart, so that nothing new goes uncounted.
-        let Collection { kinds, characters, cells, about, keys, .. } = collection;
+        let Collection { kinds, characters, cells, specimens, about, keys, .. } = collection;
         (size.kinds, size.columns, size.keys) = (kinds.len(), characters.len(), keys.len());
         for (source, text) in cells.texts() {
             size.texts += 1;
             size.add(source);
             size.add(text);
         }
-        for Kind { fields, pictures } in kinds.values() {
+        for Specimen { kind: _, fields, picture, measured } in specimens.values() {
+            size.specimens += 1;
+            size.pictures += usize::from(!picture.is_empty());
+            fields.values().chain([picture]).for_each(|text| size.add(text));
+            for Measurement { text, plus_minus, judged: _ } in measured.values() {
+                size.add(text);
+                size.add(plus_minus);
+            }
+        }
+        for Kind { fields, pictures, drawing } in kinds.values() {
             size.pictures += pictures.len();
+            let strokes = drawing.iter().flat_map(|drawing| &drawing.strokes);
+            size.bytes += strokes.map(|one| size_of_val(one.points.as_slice())).sum::<usize>();
             fields.values().chain(pictures).for_each(|text| size.add(text));
         }
         for fields in characters.values() {
@@ -80,7 +93,10 @@ const A_PLACE: usize = 4;
 /// own: of so many different numbers in a column, half are ends.
 fn pairs(collection: &Collection) -> usize {
     let mut numbers: BTreeMap<CharacterId, BTreeSet<&str>> = BTreeMap::new();
-    for (column, text) in collection.cells.of_columns() {
+    let measured = crate::rows::ends(collection);
+    let measured =
+        measured.iter().flat_map(|((_, at), [least, most])| [(*at, *least), (*at, *most)]);
+    for (column, text) in collection.cells.of_columns().chain(measured) {
         let written = text.split(|sign: char| !sign.is_ascii_digit() && sign != '.');
         let written = written.filter(|number| !number.is_empty());
         numbers.entry(column).or_default().extend(written);

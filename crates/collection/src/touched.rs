@@ -56,9 +56,11 @@ impl Touched {
 
 fn touched(before: &Collection, edit: &Edit) -> Touched {
     match edit {
-        Edit::Kind(..) | Edit::Character(..) | Edit::Cell { .. } | Edit::Scene(..) => {
-            Touched::Everything
-        }
+        Edit::Kind(..)
+        | Edit::Character(..)
+        | Edit::Cell { .. }
+        | Edit::Specimen(..)
+        | Edit::Scene(..) => Touched::Everything,
         Edit::Key(key, edit) => match edit {
             KeyEdit::Ask { ask: Some(_), .. } => Touched::Everything,
             KeyEdit::Ask { ask: None, .. }

@@ -13,6 +13,7 @@ pub(crate) mod frame;
 pub(crate) mod heaps;
 pub(crate) mod host;
 pub(crate) mod key;
+pub(crate) mod leaves;
 pub(crate) mod measure;
 pub(crate) mod newcomer;
 pub(crate) mod print;

@@ -17,6 +17,15 @@ pub(crate) fn written_anew(bytes: &[u8]) -> Result<Vec<u8>, NoPicture> {
     picture::packed_anew(bytes, LONGEST_SIDE).map(spinney_press::Picture::into_bytes)
 }
 
+/// The longest side of a picture of a single leaf, in pixels: enough to see what is odd about it,
+/// and 5 to 20 kB.
+const LONGEST_OF_A_LEAF: u32 = 360;
+
+/// The picture of a single leaf as it is kept.
+pub(crate) fn small(bytes: &[u8]) -> Result<Vec<u8>, NoPicture> {
+    picture::packed_anew(bytes, LONGEST_OF_A_LEAF).map(spinney_press::Picture::into_bytes)
+}
+
 /// A picture that is kept, as it may be shown: it may have been put there by another program.
 pub(crate) fn bare(kept: Vec<u8>) -> Result<Vec<u8>, NoPicture> {
     if picture::is_bare(&kept) { Ok(kept) } else { written_anew(&kept) }

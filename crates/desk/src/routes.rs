@@ -14,12 +14,13 @@ use crate::request::Request;
 use crate::size::TooLarge;
 
 /// All routes, screen by screen.
-const ROUTES: [&[Route]; 15] = [
+const ROUTES: [&[Route]; 16] = [
     pages::assets::ROUTES,
     pages::finds::ROUTES,
     pages::forget::ROUTES,
     pages::share_out::ROUTES,
     pages::measure::ROUTES,
+    pages::leaves::ROUTES,
     pages::heaps::ROUTES,
     pages::copy::ROUTES,
     pages::newcomer::ROUTES,

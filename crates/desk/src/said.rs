@@ -8,8 +8,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_collection::Collection;
 use spinney_model::{
-    CharacterEdit, CharacterField, CharacterId, Done, Edit, KeyEdit, KeyId, KindEdit,
-    KindField, KindId, Side, WishField,
+    CharacterEdit, CharacterField, CharacterId, Done, Edit, Judged, KeyEdit, KeyId, KindEdit,
+    KindField, KindId, Side, SpecimenEdit, SpecimenId, WishField,
 };
 use spinney_voice::Tongue;
 
@@ -72,9 +72,13 @@ fn measured(
             Edit::Cell { kind, source, .. } if sources.contains(source) => {
                 kinds.insert(*kind);
             }
+            Edit::Specimen(_, SpecimenEdit::Add(kind)) => {
+                kinds.insert(*kind);
+            }
             Edit::Kind(..)
             | Edit::Character(..)
             | Edit::Cell { .. }
+            | Edit::Specimen(..)
             | Edit::Scene(..)
             | Edit::Key(..)
             | Edit::BackTo(_) => {}
@@ -100,6 +104,7 @@ fn one(t: Tongue, before: &Collection, edit: &Edit) -> String {
             };
             t.with(message, &texts)
         }
+        Edit::Specimen(id, edit) => of_specimen(t, before, *id, edit),
         Edit::Scene(_, text) => t.with("said-scene", &[("text", text)]),
         Edit::Key(id, edit) => of_key(t, before, *id, edit),
         Edit::BackTo(name) => t.with("said-back-to", &[("name", name)]),
@@ -125,6 +130,32 @@ fn of_kind(t: Tongue, before: &Collection, id: KindId, edit: &KindEdit) -> Strin
         }
         KindEdit::AddPicture(_) => t.with("said-picture", &[("kind", &kind)]),
         KindEdit::RemovePicture(_) => t.with("said-picture-away", &[("kind", &kind)]),
+        KindEdit::Draw(Some(_)) => t.with("said-draw", &[("kind", &kind)]),
+        KindEdit::Draw(None) => t.with("said-draw-away", &[("kind", &kind)]),
+    }
+}
+
+fn of_specimen(t: Tongue, before: &Collection, id: SpecimenId, edit: &SpecimenEdit) -> String {
+    let of = |kind: KindId| before.name(kind);
+    let known = before.specimens.get(&id);
+    let (number, kind) = (id.0, known.map_or(String::new(), |one| of(one.kind)));
+    let with =
+        |message: &str, kind: &str| t.with(message, &[("number", &number), ("kind", &kind)]);
+    match edit {
+        SpecimenEdit::Add(kind) => with("said-leaf", &of(*kind)),
+        SpecimenEdit::OfKind(kind) => with("said-leaf-of-kind", &of(*kind)),
+        SpecimenEdit::Describe(..)
+        | SpecimenEdit::Picture(_)
+        | SpecimenEdit::Measure { .. } => with("said-leaf-described", &kind),
+        SpecimenEdit::Judge { judged, .. } => {
+            let message = match judged {
+                Some(Judged::Right) => "said-leaf-right",
+                Some(Judged::Wrong) => "said-leaf-wrong",
+                None => "said-leaf-open",
+            };
+            with(message, &kind)
+        }
+        SpecimenEdit::Remove => with("said-leaf-away", &kind),
     }
 }
 

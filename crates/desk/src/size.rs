@@ -35,6 +35,7 @@ enum What {
     Keys,
     Questions,
     Pictures,
+    Specimens,
     /// Lines of the journal, and their bytes.
     Steps,
     StepBytes,
@@ -53,6 +54,7 @@ impl What {
             Self::Keys => "too-large-keys",
             Self::Questions => "too-large-questions",
             Self::Pictures => "too-large-pictures",
+            Self::Specimens => "too-large-leaves",
             Self::Steps => "too-large-steps",
             Self::StepBytes => "too-large-step-bytes",
         }
@@ -73,6 +75,7 @@ impl TooLarge {
             (What::Keys, size.keys, limits::SCREENS_KEYS),
             (What::Questions, size.questions, limits::SCREENS_QUESTIONS),
             (What::Pictures, size.pictures, limits::SCREENS_PICTURES),
+            (What::Specimens, size.specimens, limits::SCREENS_SPECIMENS),
         ])
     }
 

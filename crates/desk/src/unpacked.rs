@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 
 use spinney_exchange::bundle::Bundle;
 use spinney_exchange::journal::{self, LineError};
-use spinney_model::{Done, Edit, Entry, KindEdit};
+use spinney_model::{Done, Edit, Entry, KindEdit, SpecimenEdit};
 
 use spinney_collection::forget;
 
@@ -76,7 +76,8 @@ fn renamed(mut entry: Entry, anew: &BTreeMap<String, String>) -> Option<Entry> {
     let mut changed = false;
     for edit in edits {
         if let Edit::Kind(_, KindEdit::AddPicture(hash))
-        | Edit::Kind(_, KindEdit::RemovePicture(hash)) = edit
+        | Edit::Kind(_, KindEdit::RemovePicture(hash))
+        | Edit::Specimen(_, SpecimenEdit::Picture(hash)) = edit
             && let Some(name) = anew.get(hash).filter(|name| *name != hash)
         {
             hash.clone_from(name);

@@ -90,15 +90,90 @@ fn leaves_are_measured_named_and_taken() {
     assert!(!look.contains("One leaf is not a range"));
     assert_eq!(teacher.desk.head(), 0, "nothing is kept yet");
     let table = teacher.post("/do/take-leaves", &found.with(&names));
-    assert!(table.contains("52-60 (2 seen)") && table.contains("blade width"));
+    assert!(table.contains("52-60 mm (2 seen)") && table.contains("blade width"));
     assert!(table.contains("<summary dir=\"auto\">measured</summary>"), "who says so");
     assert_eq!(teacher.desk.head(), 1, "one step, undone in one go");
-    assert_eq!(teacher.pictures.len(), 1);
-    let name = Desk::name_of_picture(&teacher.pictures[0]);
-    assert!(teacher.get("/finds").contains(&name), "its cut-out is its picture");
+    assert_eq!(teacher.pictures.len(), 3, "one of the kind, and a small one of each leaf");
+    let names: Vec<String> =
+        teacher.pictures.iter().map(|picture| Desk::name_of_picture(picture)).collect();
+    let finds = teacher.get("/finds");
+    assert_eq!(names.iter().filter(|name| finds.contains(*name)).count(), 1, "its picture");
     assert!(teacher.get("/done").contains("Leaves were measured in a scan: hazel"));
     teacher.undo("/finds");
     assert_eq!(teacher.desk.kinds(), 0);
+}
+
+#[test]
+fn each_leaf_is_kept_with_what_is_typed_of_it() {
+    let mut teacher = AtTheDesk::empty();
+    let found = measures(&mut teacher, scan(&[52.0, 60.0], true), &[]);
+    let typed = [
+        ("name-1", "hazel"),
+        ("name-2", "hazel"),
+        ("plant-1", "by the gate"),
+        ("plant-2", "by the pond"),
+        ("part-2", "shade"),
+        ("where", "school hedge"),
+    ];
+    let look = teacher.look("/measure/look", &found.with(&typed));
+    assert_eq!(look.matches("value=\"by the pond\"").count(), 1, "it travels with the form");
+    let table = teacher.post("/do/take-leaves", &found.with(&typed));
+    assert!(table.contains("52-60 mm (2 seen on 2 plants)"), "{table}");
+    let leaves = teacher.get("/leaves");
+    assert!(leaves.contains("by the pond · shade · school hedge · 2, scan.png"), "{leaves}");
+    let leaf = teacher.get("/leaves/2");
+    assert!(leaf.contains("60 ± 0.6 mm"), "{leaf}");
+    assert!(leaf.contains("src=\"/picture/"), "with its picture");
+    teacher.undo("/finds");
+    assert!(teacher.get("/leaves").contains("No leaf is kept by itself yet"), "one step");
+}
+
+/// The drawing is the face of its kind on the screens and in what is printed.
+#[test]
+fn a_leaf_in_lines_stands_for_its_kind_where_the_teacher_ticks_it() {
+    let mut teacher = AtTheDesk::empty();
+    let found = measures(&mut teacher, scan(&[52.0, 60.0], true), &[]);
+    let names = [("name-1", "hazel"), ("name-2", "oak"), ("draw", "draw-0")];
+    let look = teacher.look("/measure/look", &found.with(&names[..2]));
+    assert_eq!(look.matches("class=\"leaf drawn\"").count(), 2, "both are offered");
+    teacher.post("/do/take-leaves", &found.with(&names));
+    let finds = teacher.get("/finds");
+    assert_eq!(finds.matches("<img").count(), 1, "oak has a photograph");
+    assert_eq!(finds.matches("class=\"leaf drawn\"").count(), 1, "hazel is drawn");
+    let hazel = teacher.get("/finds/1");
+    assert!(hazel.contains("drawn in lines from a scan") && hazel.contains("drawing-away"));
+    assert!(teacher.get("/done").contains("Leaves were measured in a scan: hazel"));
+    let before = hazel.split("class=\"leaf drawn\"").nth(1).expect("a drawing").to_owned();
+    teacher.post("/do/drawing-away", &[("kind", "1")]);
+    let now = teacher.get("/finds/1");
+    let now = now.split("class=\"leaf drawn\"").nth(1).unwrap_or_default();
+    assert_ne!(
+        before.split("</svg>").next(),
+        now.split("</svg>").next(),
+        "its table, or nothing"
+    );
+}
+
+/// Dots that are half as large make a leaf, and its drawing, half as long.
+#[test]
+fn a_drawing_is_as_large_as_the_dots_say() {
+    let mut teacher = AtTheDesk::empty();
+    let found = measures(&mut teacher, scan(&[52.0], false), &[]);
+    let names = [("name-1", "hazel")];
+    let look = teacher.look("/measure/look", &found.with(&names));
+    assert!(!look.contains("leaf drawn"), "nobody knows how large it is");
+    let high = |teacher: &mut AtTheDesk, dpi: &str| {
+        let typed = [("name-1", "hazel"), ("dpi", dpi)];
+        let page = Measured::of(teacher.look("/measure/leaves", &found.with(&typed)));
+        let drawn = page.fields.iter().find(|(name, _)| name == "drawn-1");
+        let frame = drawn.expect("it is drawn").1.split('|').next().map(str::to_owned);
+        let numbers = frame.expect("a frame");
+        numbers.split(' ').nth(3).and_then(|high| high.parse::<f64>().ok()).expect("a number")
+    };
+    let (whole, half) = (high(&mut teacher, "100"), high(&mut teacher, "200"));
+    // Blade and stalk, and paper around.
+    assert!((6400.0..7400.0).contains(&whole), "{whole}");
+    assert!((half - whole / 2.0).abs() <= 1.0, "{half}");
 }
 
 #[test]
@@ -114,9 +189,11 @@ fn one_leaf_is_not_a_range_and_a_second_scan_adds_to_it() {
     let look = teacher.look("/measure/look", &second.with(&names));
     assert!(look.contains("This kind is there already."));
     assert!(
-        look.contains("52–60 mm, from 2 leaves. (52 (1 seen) was measured before, 60 now.)")
+        look.contains("52–60 mm, from 2 leaves. (52 mm (1 seen) was measured before, 60 now.)")
     );
-    assert!(teacher.post("/do/take-leaves", &second.with(&names)).contains("52-60 (2 seen)"));
+    assert!(
+        teacher.post("/do/take-leaves", &second.with(&names)).contains("52-60 mm (2 seen)")
+    );
 }
 
 #[test]
@@ -132,7 +209,7 @@ fn what_somebody_typed_is_shown_and_stays_unless_the_teacher_ticks_it() {
     let found = measures(&mut teacher, scan(&[52.0], true), &[]);
     let ticked = [("name-1", "hazel"), ("instead", "instead-0-0")];
     let table = teacher.post("/do/take-leaves", &found.with(&ticked));
-    assert!(table.contains("52 (2 seen)") && !table.contains("value=\"30-35\""));
+    assert!(table.contains("52 mm (2 seen)") && !table.contains("value=\"30-35\""));
 }
 
 #[test]
@@ -157,7 +234,7 @@ fn without_a_scale_there_are_shapes_alone_until_somebody_types_it() {
     let look = teacher.look("/measure/look", &found.with(&names));
     assert!(look.contains("no length goes into the table"));
     let finds = teacher.post("/do/take-leaves", &found.with(&names));
-    assert!(finds.contains("hazel") && teacher.pictures.len() == 1);
+    assert!(finds.contains("hazel") && teacher.pictures.len() == 2);
     let typed = [("name-1", "hazel"), ("dpi", "100")];
     let again = Measured::of(teacher.look("/measure/leaves", &found.with(&typed)));
     assert!(again.page.contains("At 100 dots per inch, as you said."));
@@ -199,7 +276,7 @@ fn a_column_of_words_stays_one() {
     let look = teacher.look("/measure/look", &found.with(&[("name-1", "hazel")]));
     assert!(look.contains("The column of this name does not hold lengths"));
     let table = teacher.post("/do/take-leaves", &found.with(&[("name-1", "hazel")]));
-    assert!(table.contains("value=\"long\"") && !table.contains("52 (1 seen)"));
+    assert!(table.contains("value=\"long\"") && !table.contains("52 mm (1 seen)"));
     assert!(table.contains("blade width"), "the others come in");
 }
 
@@ -274,10 +351,10 @@ fn it_speaks_german() {
     );
     teacher.send(german(Request::post("/do/take-leaves", &found.with(&[("name-1", "Hasel")]))));
     let table = teacher.get("/table");
-    assert!(table.contains("Länge der Blattfläche") && table.contains("52 (1 seen)"));
+    assert!(table.contains("Länge der Blattfläche") && table.contains("52 mm (1 seen)"));
     let english = measures(&mut teacher, scan(&[60.0], true), &[]);
     let table = teacher.post("/do/take-leaves", &english.with(&[("name-1", "Hasel")]));
-    assert!(table.contains("52-60 (2 seen)"), "one column, one source, whoever measured");
+    assert!(table.contains("52-60 mm (2 seen)"), "one column, one source, whoever measured");
     assert!(!table.contains("id=\"h-4\""), "no column came twice");
 }
 

@@ -15,8 +15,9 @@ pub use spinney_model::LineError;
 /// The newest form of lines that is read. Each line is written in the oldest form that can say
 /// it: 2 knows a group's own names for kinds, and that a saved version can be given up; 3 knows
 /// what adults see to before they go, that a
-/// key was tried, and what a column holds; 4 knows how many children and groups come along.
-pub const VERSION: u32 = 5;
+/// key was tried, and what a column holds; 4 knows how many children and groups come along; 5 knows a second
+/// language; 6 knows single leaves, and drawings of kinds.
+pub const VERSION: u32 = 6;
 /// The longest line that is read, in bytes: a pasted table of the largest size takes less.
 const LONGEST: usize = 64 << 20;
 

@@ -4,6 +4,7 @@
 //! take bytes and give what could be read together with findings about the rest.
 
 pub mod bundle;
+pub mod drawn;
 pub mod journal;
 pub mod json;
 pub mod key_text;

@@ -10,7 +10,8 @@
 use std::borrow::Cow;
 
 use spinney_model::{
-    AboutField, CharacterField, Finding, KindField, Matrix, Place, Quantity, Specimens,
+    AboutField, Cell, CharacterField, Finding, KindField, Matrix, Place, Quantity, Scale,
+    Specimens,
 };
 pub use spinney_model::{Instead, OldFormat, TableError};
 
@@ -248,6 +249,18 @@ pub fn about_headings() -> impl Iterator<Item = (AboutField, &'static str)> {
 /// Windows-1252, in which every byte means something.
 pub fn decode(bytes: &[u8]) -> String {
     source::decode(bytes).into_owned()
+}
+
+/// Whether a column of this name says which find a row is (its number, its plant), and not how it
+/// is, where rows are finds.
+pub fn is_of_finds(name: &str) -> bool {
+    let name = phrase::fold(name);
+    columns::FINDS.iter().any(|(_, known)| known.contains(&name.as_str()))
+}
+
+/// A cell as a person would type it in a column.
+pub fn cell_text(cell: &Cell, scale: &Scale) -> String {
+    write::cell_text(cell, scale)
 }
 
 /// A character as the place of a finding.

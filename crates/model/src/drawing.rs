@@ -21,6 +21,40 @@ pub struct Stroke {
     pub points: Vec<(f64, f64)>,
 }
 
+/// A drawing as a collection keeps it, in hundredths of a millimetre: at most
+/// [`DRAWING_POINTS`](crate::limits::DRAWING_POINTS) points.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct KeptDrawing {
+    /// The paper that it takes: left, top, width, height.
+    pub frame: [i32; 4],
+    /// Its lines, the ones below first.
+    pub strokes: Vec<KeptStroke>,
+}
+
+/// One line of a kept drawing.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct KeptStroke {
+    /// How heavy it is.
+    pub weight: Weight,
+    /// The points that it goes through.
+    pub points: Vec<(i32, i32)>,
+}
+
+impl KeptDrawing {
+    /// It in millimetres, as it is placed.
+    pub fn drawing(&self) -> Drawing {
+        let mm = |hundredths: i32| f64::from(hundredths) / 100.0;
+        let stroke = |stroke: &KeptStroke| Stroke {
+            weight: stroke.weight,
+            points: stroke.points.iter().map(|(x, y)| (mm(*x), mm(*y))).collect(),
+        };
+        Drawing {
+            frame: self.frame.map(mm),
+            strokes: self.strokes.iter().map(stroke).collect(),
+        }
+    }
+}
+
 /// How heavy a line is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Weight {

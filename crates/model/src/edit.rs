@@ -1,14 +1,18 @@
 //! An edit: one thing that a person did to a collection, and the entries of its journal.
 //!
-//! Kinds, characters and keys are named by numbers that are given once and never again, so that
+//! Kinds, characters, single specimens and keys are named by numbers that are given once and never again, so that
 //! a new name changes everywhere and an old edit still means what it meant. What a person typed
 //! is kept as typed; what it means is worked out each time the collection is opened.
 
 mod field;
 mod place;
+mod specimen;
 
-pub use field::{AboutField, CharacterField, KindField, WishField};
-pub use place::{AskOf, AskedOf, CharacterId, Fork, KeyId, KindId, Side};
+use crate::KeptDrawing;
+
+pub use field::{AboutField, CharacterField, KindField, SpecimenField, WishField};
+pub use place::{AskOf, AskedOf, CharacterId, Fork, KeyId, KindId, Side, SpecimenId};
+pub use specimen::{Judged, SpecimenEdit};
 
 /// One line of the journal: what was done in one go, and is undone in one go.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -56,6 +60,8 @@ pub enum Edit {
         /// As typed: `lobed or entire`, `30-60`, `?`, `n/a`.
         text: String,
     },
+    /// A single specimen, such as one leaf.
+    Specimen(SpecimenId, SpecimenEdit),
     /// Title, place, season, part.
     Scene(AboutField, String),
     /// A key.
@@ -80,6 +86,8 @@ pub enum KindEdit {
     AddPicture(String),
     /// A picture is taken away from it.
     RemovePicture(String),
+    /// This is its drawing from now on; None: what its table says is drawn again.
+    Draw(Option<KeptDrawing>),
 }
 
 /// A change to a character.

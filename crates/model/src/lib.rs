@@ -47,10 +47,13 @@ pub use claim::{
     Alternative, Claim, KeptPrice, NotByTouch, Price, Reached, Reasons, Refusal, Stopped,
     Wanted, WhyNot,
 };
-pub use drawing::{Drawing, DrawnWord, Figure, LeafSize, Stroke, Weight};
+pub use drawing::{
+    Drawing, DrawnWord, Figure, KeptDrawing, KeptStroke, LeafSize, Stroke, Weight,
+};
 pub use edit::{
     AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Done, Edit, Entry,
-    Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,
+    Fork, Judged, KeyEdit, KeyId, KindEdit, KindField, KindId, Side, SpecimenEdit,
+    SpecimenField, SpecimenId, WishField,
 };
 pub use fact::{
     Astray, CanAsk, CellOf, CellTrouble, CellTyped, CellsOf, Differs, EarlyOf, Fact, FieldIs,

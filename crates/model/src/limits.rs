@@ -167,6 +167,10 @@ limits! {
         "Forty in each of a hundred keys.";
     SCREENS_PICTURES: usize = 10 * SCREENS_KINDS, Things, "Pictures of a collection on the screens",
         "Ten of each kind.";
+    SCREENS_SPECIMENS: usize = 20 * SCREENS_KINDS, Things, "Single leaves of a collection on the screens",
+        "Twenty of each kind; the rules for cuts ask for 5 to 60.";
+    DRAWING_POINTS: usize = 4_000, Things, "Points of a drawing that is kept",
+        "A leaf with a hundred teeth needs some 600.";
     SCREENS_SCAN_PIXELS: u64 = 18_000_000, Things, "Pixels that are measured at once on the screens",
         "A4 at 300 dots per inch has 9 million; of a larger picture each two by two become one first. The command line measures them all.";
     SCREENS_LEAVES: usize = 40, Things, "Leaves of one picture on the screens",

@@ -7,7 +7,8 @@
 use std::fmt::Write;
 
 use maud::{Markup, PreEscaped, html};
-use spinney_model::{Drawing, DrawnWord, Figure, Stroke, Weight};
+use spinney_model::limits::DRAWING_POINTS;
+use spinney_model::{Drawing, DrawnWord, Figure, KeptDrawing, KeptStroke, Stroke, Weight};
 use spinney_voice::Tongue;
 
 use crate::sheet::ink::{Ink, Pen};
@@ -35,6 +36,21 @@ pub(crate) fn piece(drawing: &Drawing, high: f64, words: String) -> Piece {
         whole = whole.with(0.0, 0.0, lines);
     }
     whole
+}
+
+/// The drawing as a collection keeps it; None: it would be larger than what is kept.
+pub fn kept(drawing: &Drawing) -> Option<KeptDrawing> {
+    let whole = |mm: f64| i32::try_from(hundredths(mm)).ok();
+    let stroke = |stroke: &Stroke| {
+        let points = thinned(&stroke.points).into_iter();
+        let points = points.map(|(x, y)| Some((whole(x)?, whole(y)?)));
+        Some(KeptStroke { weight: stroke.weight, points: points.collect::<Option<_>>()? })
+    };
+    let strokes = drawing.strokes.iter().map(stroke).collect::<Option<Vec<_>>>()?;
+    let [left, top, width, height] = drawing.frame.map(whole);
+    let frame = [left?, top?, width?, height?];
+    let points: usize = strokes.iter().map(|stroke| stroke.points.len()).sum();
+    (points <= DRAWING_POINTS).then_some(KeptDrawing { frame, strokes })
 }
 
 /// How far a line on paper may be from the one that was drawn, in mm: less than a dot of a printer
@@ -273,6 +289,30 @@ mod tests {
         // A line that comes back to where it began is not a point.
         let there = [(0.0, 0.0), (5.0, 0.0), (0.0, 0.0)];
         assert_eq!(thinned(&there), there);
+    }
+
+    /// Three thousand points around a leaf of 60 mm.
+    #[test]
+    fn as_it_is_kept_it_has_few_points_and_is_the_same_drawing() {
+        let turn = |at: usize| std::f64::consts::TAU * at as f64 / 3000.0;
+        let points: Vec<_> =
+            (0..3000).map(|at| (30.0 * turn(at).cos(), 15.0 * turn(at).sin())).collect();
+        let stroke = Stroke { weight: Weight::Outline, points: points.clone() };
+        let around = Drawing { frame: [-31.5, -16.5, 63.0, 33.0], strokes: vec![stroke] };
+        let found = kept(&around).expect("it is small").drawing();
+        assert_eq!(found.frame, around.frame);
+        let thin = &found.strokes[0].points;
+        assert!((30..200).contains(&thin.len()), "{}", thin.len());
+        for point in &points {
+            let away = thin.windows(2).map(|two| distance(*point, two[0], two[1]));
+            assert!(away.fold(f64::MAX, f64::min) <= NEAR + 0.01, "{point:?}");
+        }
+        let far = |x| Stroke { weight: Weight::Fine, points: vec![(x, 0.0); 2] };
+        assert_eq!(kept(&Drawing { strokes: vec![far(1e9)], ..around.clone() }), None);
+        // Nothing that can be left out.
+        let zigzag = (0..=DRAWING_POINTS).map(|at| (at as f64 * 0.1, f64::from(at as u8 % 2)));
+        let stroke = Stroke { weight: Weight::Fine, points: zigzag.collect() };
+        assert_eq!(kept(&Drawing { strokes: vec![stroke], ..around }), None);
     }
 
     #[test]

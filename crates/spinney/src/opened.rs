@@ -7,7 +7,9 @@ use std::path::{Component, Path, PathBuf};
 use spinney_exchange::table::{
     self, Instead, Settings, Source, Sources, TableError, what_it_is,
 };
-use spinney_model::{Code, Finding, Matrix, OfPicture, Place, Specimens, WhyNoPicture, limits};
+use spinney_model::{
+    Code, Drawing, Finding, Matrix, OfPicture, Place, Specimens, WhyNoPicture, limits,
+};
 use spinney_press::Picture;
 use spinney_press::picture::{self, NoPicture};
 use spinney_press::sheet::picture::LONGEST_SIDE;
@@ -25,6 +27,17 @@ pub(crate) struct Opened {
     pub(crate) specimens: Option<Specimens>,
     pub(crate) findings: Vec<Finding>,
     pub(crate) pictures: BTreeMap<String, Picture>,
+    /// The drawing of each kind that somebody chose for it; empty: of none.
+    pub(crate) chosen: Vec<Option<Drawing>>,
+}
+
+/// The drawing of each kind: the one that somebody chose, else what the table says of it.
+pub(crate) fn drawings(matrix: &Matrix, chosen: &[Option<Drawing>]) -> Vec<Option<Drawing>> {
+    let mut drawings = spinney_draw::of_kinds(matrix);
+    for (drawn, chosen) in drawings.iter_mut().zip(chosen).filter(|(_, one)| one.is_some()) {
+        drawn.clone_from(chosen);
+    }
+    drawings
 }
 
 /// Refuses a command line on which stdin is a table's sheet and something else as well.
@@ -71,7 +84,7 @@ pub(crate) fn open(args: &args::Table) -> Result<Opened, Failure> {
     let folder = table.parent().map(Path::to_path_buf).unwrap_or_default();
     let pictures = pictures(&read.matrix, &folder, &mut findings);
     let (matrix, specimens) = (read.matrix, read.specimens);
-    Ok(Opened { matrix, specimens, findings, pictures })
+    Ok(Opened { matrix, specimens, findings, pictures, chosen: Vec::new() })
 }
 
 /// The same for a key: there must be several kinds, and something that tells them apart.

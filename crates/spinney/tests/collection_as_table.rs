@@ -3,8 +3,10 @@
 use std::fs;
 use std::path::Path;
 
+use spinney_collection::{Collection, intake};
 use spinney_desk::Desk;
-use spinney_exchange::table::Source;
+use spinney_exchange::journal;
+use spinney_exchange::table::{self, Source};
 use spinney_model::{CharacterId, Done, Edit, Entry, KindId};
 use spinney_store::Store;
 
@@ -103,4 +105,37 @@ fn sheets_beside_a_collection_and_a_collection_as_output_are_refused() {
         told(&["check", "walk.spinney", "--key", "ours.txt", "--write-links", "walk.spinney"]);
     assert_eq!(code, Some(2), "{said}");
     assert!(Store::open(&folder.join("walk.spinney")).is_ok(), "it is still a collection");
+}
+
+/// Invented leaves, in the order of their numbers.
+const LEAVES: &str = "kind,leaf,tree,blade length (mm)\nelm,a,gate,50\nelm,b,gate,52\n\
+    elm,c,pond,54\nelm,d,pond,56\nelm,e,pond,140\noak,f,hill,90\noak,g,hill,95\n";
+
+/// The leaves of a collection spread as the table does that they came in.
+#[test]
+fn leaves_kept_one_by_one_are_read_as_leaves() {
+    let folder = desk("leaves");
+    fs::write(folder.join("leaves.csv"), LEAVES).expect("written");
+    let sheet = Source { name: "table".to_owned(), bytes: LEAVES.as_bytes().to_vec() };
+    let sheets = table::typed_sheets_of(&[sheet], table::RowsAre::Finds).expect("a table");
+    let taken = intake::take_in(&Collection::default(), &sheets, "measured");
+    let edits = taken.expect("units that fit").edits;
+    let line = journal::write(&Entry { at: 0, done: Done::Edits(edits) });
+    let mut store = Store::create(&folder.join("leaves.spinney")).expect("a file");
+    store.append(0, &[line], &[]).expect("kept");
+    let json = |file: &str| {
+        let output = spinney(&folder, &["spread", file, "--format", "json"], "");
+        let text = String::from_utf8(output.stdout).expect("it speaks UTF-8");
+        let mut all: serde_json::Value = serde_json::from_str(&text).expect("JSON");
+        // A sheet has a line of headings above its leaves.
+        let row = &mut all["spread"][0]["outliers"][0]["row"];
+        assert_eq!(*row, if file == "leaves.csv" { 6 } else { 5 }, "{text}");
+        *row = serde_json::Value::Null;
+        all["findings"] = serde_json::Value::Null;
+        all
+    };
+    assert_eq!(json("leaves.csv"), json("leaves.spinney"));
+    let none = spinney(&folder, &["spread", "walk.spinney"], "");
+    let told = String::from_utf8_lossy(&none.stderr).into_owned();
+    assert!(!none.status.success() && told.contains("no leaves are kept one by one"), "{told}");
 }

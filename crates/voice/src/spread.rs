@@ -6,7 +6,9 @@
 
 use std::fmt::Display;
 
-use spinney_model::{Character, Cut, Matrix, Quantity, Specimens, SpreadOf, TaxonIx, Trust};
+use spinney_model::{
+    Character, Cut, Matrix, Outlier, Quantity, Specimens, SpreadOf, TaxonIx, Trust,
+};
 
 use crate::{Tongue, all};
 
@@ -17,6 +19,50 @@ const OUTLIERS_NAMED: usize = 6;
 pub fn rows(t: Tongue, matrix: &Matrix, specimens: &Specimens) -> String {
     let kinds = t.count("weak-kinds", matrix.taxa().len());
     t.count_with("spread-all", specimens.written.len(), &[("kinds", &kinds)])
+}
+
+/// How many leaves of how many kinds are kept: `12 leaves of 3 kinds.`
+pub fn leaves(t: Tongue, matrix: &Matrix, specimens: &Specimens) -> String {
+    let kinds = t.count("weak-kinds", matrix.taxa().len());
+    t.count_with("leaves-all", specimens.written.len(), &[("kinds", &kinds)])
+}
+
+/// `80–115 mm, 5 leaves of 2 plants`
+pub fn reach(t: Tongue, matrix: &Matrix, one: &SpreadOf) -> String {
+    let span = span(t, matrix.character(one.character), one.least, one.most);
+    let mut leaves = t.count("leaves-count", one.finds);
+    if let Some(plants) = one.plants {
+        leaves = t.count_with("leaves-of-plants", plants, &[("leaves", &leaves)]);
+    }
+    t.with("leaves-reach-of", &[("span", &span), ("leaves", &leaves)])
+}
+
+/// A find far from the others: `hazel, blade length: 190 mm. The others are 82–104 mm.`
+pub fn far_one(
+    t: Tongue,
+    matrix: &Matrix,
+    one: &SpreadOf,
+    outlier: &Outlier,
+    (least, most): (Quantity, Quantity),
+) -> String {
+    let character = matrix.character(one.character);
+    let (value, others) =
+        (amount(t, character, outlier.value), span(t, character, least, most));
+    let texts: [(&str, &dyn Display); 4] = [
+        ("kind", &kind(matrix, one.taxon)),
+        ("about", &character.name),
+        ("value", &value),
+        ("others", &others),
+    ];
+    t.with("leaves-far-one", &texts)
+}
+
+fn span(t: Tongue, character: &Character, least: Quantity, most: Quantity) -> String {
+    let most_said = amount(t, character, most);
+    match least == most {
+        true => most_said,
+        false => format!("{}–{most_said}", t.decimal(&character.number(least))),
+    }
 }
 
 /// `hazel: 80 to 115 mm, mean 96 mm, standard deviation 18 mm (3 measured on 2 plants)`

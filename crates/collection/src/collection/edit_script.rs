@@ -9,16 +9,25 @@ use spinney_model::{
     CharacterEdit, CharacterField, Edit, KeyEdit, KeyId, KindEdit, KindField, KindId,
 };
 
-use super::{Collection, Drawn, Kind};
+use super::{Collection, Drawn, Kind, specimen};
 
 /// The edits that make the second collection out of the first.
 pub fn edit_script(from: &Collection, to: &Collection) -> Vec<Edit> {
     let mut edits = Vec::new();
     // Taken apart, so that nothing that a collection will hold is forgotten on the way back.
-    let Collection { kinds: _, characters: _, cells: _, about: _, keys: _, last: _ } = to;
+    let Collection {
+        kinds: _,
+        characters: _,
+        cells: _,
+        specimens: _,
+        about: _,
+        keys: _,
+        last: _,
+    } = to;
     kinds(from, to, &mut edits);
     characters(from, to, &mut edits);
     cells(from, to, &mut edits);
+    specimen::edit_script(from, to, &mut edits);
     for (field, text) in changed(&from.about, &to.about) {
         edits.push(Edit::Scene(field, text));
     }
@@ -48,7 +57,7 @@ fn kinds(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
             super::write(&mut new.fields, KindField::Name, &name);
             new
         });
-        let Kind { fields, pictures } = kind;
+        let Kind { fields, pictures, drawing } = kind;
         for (field, text) in changed(&old.fields, fields) {
             edits.push(Edit::Kind(id, KindEdit::Describe(field, text)));
         }
@@ -61,6 +70,9 @@ fn kinds(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
             let there =
                 pictures.iter().map(|hash| Edit::Kind(id, KindEdit::AddPicture(hash.clone())));
             edits.extend(there);
+        }
+        if old.drawing != *drawing {
+            edits.push(Edit::Kind(id, KindEdit::Draw(drawing.clone())));
         }
     }
 }

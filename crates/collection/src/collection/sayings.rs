@@ -15,6 +15,7 @@ use spinney_model::{CharacterId, Edit, KindId};
 use super::constraint::{Constraint, States, satisfiable};
 use super::{Cells, Collection, Sorted};
 use crate::laid::{Meaning, Meanings, folded};
+use crate::rows;
 
 /// What one source says of a cell.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -98,8 +99,8 @@ impl Sayings {
         sorted: &Sorted,
         states: &BTreeMap<CharacterId, String>,
     ) -> Self {
-        let mut all = typed(&collection.cells);
-        sorted.beside(&collection.cells, &mut all);
+        let mut all = typed(collection);
+        sorted.beside(&mut all);
         let meanings = Meanings::of(collection, states, unsettled(&all));
         let cells = all.into_iter().map(|(at, voices)| {
             (at, Cell::of(voices, sorted.known(at.1), |text| meanings.of_text(at.1, text)))
@@ -110,7 +111,7 @@ impl Sayings {
     /// What was typed, of a collection that cannot be read as a table: texts are the same if
     /// they are the same letters.
     pub fn unread(collection: &Collection) -> Self {
-        let all = typed(&collection.cells).into_iter();
+        let all = typed(collection).into_iter();
         let meaning = |text: &str| Meaning::Unread(folded(text));
         Self(all.map(|(at, said)| (at, Cell::of(said, &States::new(), meaning))).collect())
     }
@@ -270,11 +271,18 @@ fn exactly(text: &Meaning) -> Option<Constraint> {
     }
 }
 
-fn typed(cells: &Cells) -> BTreeMap<Place, Voices> {
+/// What was typed, and what single specimens come to.
+fn typed(collection: &Collection) -> BTreeMap<Place, Voices> {
     let voices = |said: &BTreeMap<String, String>| {
         said.iter().map(|(who, text)| (who.clone(), Saying::Text(text.clone()))).collect()
     };
-    cells.each().map(|(at, said)| (at, voices(said))).collect()
+    let mut all: BTreeMap<Place, Voices> =
+        collection.cells.each().map(|(at, said)| (at, voices(said))).collect();
+    for (at, said) in rows::voices(collection) {
+        let texts = said.into_iter().map(|(who, text)| (who, Saying::Text(text)));
+        all.entry(at).or_default().extend(texts);
+    }
+    all
 }
 
 /// The texts of all columns in which some cell has to be compared with what others say of it,

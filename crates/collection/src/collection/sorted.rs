@@ -14,7 +14,7 @@ use spinney_model::{
 };
 
 use super::constraint::States;
-use super::{Cells, Collection, Drawn, Question, Saying};
+use super::{Collection, Drawn, Question, Saying};
 use crate::laid::{Laid, folded};
 
 /// A card on a side of a question that is linked to the table.
@@ -103,13 +103,11 @@ impl Sorted {
     /// it sorted.
     pub(super) fn beside(
         &self,
-        typed: &Cells,
         all: &mut BTreeMap<(KindId, CharacterId), BTreeMap<String, Saying>>,
     ) {
         for (&(kind, at), puts) in &self.puts {
-            let typed_by: BTreeSet<String> =
-                typed.sources(kind, at).iter().map(|(who, _)| folded(who)).collect();
             let voices = all.entry((kind, at)).or_default();
+            let typed_by: BTreeSet<String> = voices.keys().map(|who| folded(who)).collect();
             for put in puts.iter().filter(|put| !typed_by.contains(&folded(&put.who))) {
                 say(voices, put);
             }

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use spinney_exchange::journal;
 use spinney_model::{
     AskOf, AskedOf, CharacterEdit, CharacterId, Done, Edit, Entry, Fork, KeyEdit, KeyId,
-    KindEdit, KindField, KindId,
+    KindEdit, KindField, KindId, SpecimenEdit, SpecimenField, SpecimenId,
 };
 
 use super::{Going, kinds_left, names, pictures, strike, with_merged, without};
@@ -44,6 +44,11 @@ fn never_had(mut collection: Collection, going: &Going) -> Collection {
     for kind in collection.kinds.values_mut() {
         kind.pictures.retain(|picture| !going.pictures.contains(picture));
     }
+    for specimen in collection.specimens.values_mut() {
+        if going.pictures.contains(&specimen.picture) {
+            specimen.picture.clear();
+        }
+    }
     for key in collection.keys.values_mut() {
         key.kinds = kinds_left(key.kinds.as_deref(), going);
     }
@@ -55,6 +60,7 @@ fn assert_same(one: &Collection, other: &Collection, place: &str) {
     assert_eq!(one.kinds, other.kinds, "{place}");
     assert_eq!(one.characters, other.characters, "{place}");
     assert_eq!(one.cells, other.cells, "{place}");
+    assert_eq!(one.specimens, other.specimens, "{place}");
     assert_eq!(one.about, other.about, "{place}");
     assert_eq!(one.keys, other.keys, "{place}");
 }
@@ -205,4 +211,54 @@ fn words_are_struck_whatever_their_letters() {
         "guelder, …'s … are elderly"
     );
     assert_eq!(strike("abc", ""), "abc");
+}
+
+fn leaf(edit: SpecimenEdit) -> Edit {
+    Edit::Specimen(SpecimenId(1), edit)
+}
+
+#[test]
+fn a_leaf_goes_with_its_kind_and_with_its_picture() {
+    let (oak, elm) = (KindId(1), KindId(2));
+    let edits = vec![
+        Edit::Kind(oak, KindEdit::Add("oak".into())),
+        Edit::Kind(elm, KindEdit::Add("elm".into())),
+        leaf(SpecimenEdit::Add(oak)),
+        leaf(SpecimenEdit::Describe(SpecimenField::WhichPlant, "by the oak gate".into())),
+        leaf(SpecimenEdit::Picture(HASH.into())),
+    ];
+    let entries = [Entry { at: 1, done: Done::Edits(edits) }];
+    let going = super::going_with(&of(&entries), oak);
+    assert_eq!(going.pictures, BTreeSet::from([HASH.to_owned()]));
+    let left = of(&without(&entries, &going)).now;
+    assert!(left.specimens.is_empty() && left.kinds.len() == 1);
+    let kinds = BTreeSet::new();
+    let going = Going { pictures: BTreeSet::from([HASH.into()]), kinds, ..Going::default() };
+    let left = of(&without(&entries, &going)).now;
+    assert_eq!(left.specimens[&SpecimenId(1)].picture, "");
+    let words = BTreeSet::from(["oak".to_owned()]);
+    let left = of(&without(&entries, &Going { words, ..Going::default() })).now;
+    let plant = left.specimens[&SpecimenId(1)].field(SpecimenField::WhichPlant).to_owned();
+    assert_eq!(plant, "by the … gate");
+}
+
+/// Taken for oak, an elm in the end: nobody wants to lose it, nor to read that it was oak.
+#[test]
+fn a_leaf_that_was_another_kind_stays_and_does_not_say_so() {
+    let (oak, elm) = (KindId(1), KindId(2));
+    let line = |edits: &[Edit]| Entry { at: 1, done: Done::Edits(edits.to_vec()) };
+    let entries = [
+        line(&[Edit::Kind(oak, KindEdit::Add("oak".into())), leaf(SpecimenEdit::Add(oak))]),
+        line(&[Edit::Kind(elm, KindEdit::Add("elm".into()))]),
+        line(&[leaf(SpecimenEdit::OfKind(elm))]),
+        line(&[leaf(SpecimenEdit::OfKind(oak))]),
+        Entry { at: 1, done: Done::Undo },
+    ];
+    let going = super::going_with(&of(&entries), oak);
+    let left = without(&entries, &going);
+    assert_eq!(of(&left).now.specimens[&SpecimenId(1)].kind, elm);
+    let text: Vec<u8> = left.iter().flat_map(journal::write).collect();
+    assert!(!String::from_utf8_lossy(&text).contains("\"kind\":1"), "oak is named nowhere");
+    let going = super::going_with(&of(&entries), elm);
+    assert!(of(&without(&entries, &going)).now.specimens.is_empty());
 }

@@ -6,7 +6,8 @@ use std::collections::BTreeSet;
 use spinney_exchange::journal;
 use spinney_model::{
     AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Done, Edit, Entry,
-    Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Quantity, Side, WishField,
+    Fork, Judged, KeptDrawing, KeptStroke, KeyEdit, KeyId, KindEdit, KindField, KindId,
+    Quantity, Side, SpecimenEdit, SpecimenField, SpecimenId, Weight, WishField,
 };
 
 use super::{BETWEEN, History};
@@ -85,7 +86,8 @@ fn edit_of_kinds(dice: &mut Dice) -> Edit {
     let fields =
         [&KindField::Name, &KindField::Caution, &KindField::HowOften, &KindField::OtherNames];
     let picture = ["aa", "bb", "cc"][dice.below(3)].to_owned();
-    match dice.below(9) {
+    match dice.below(10) {
+        9 => Edit::Kind(kind(dice), KindEdit::Draw(drawing(dice))),
         0..3 => Edit::Kind(kind(dice), KindEdit::Add(text(dice))),
         3 | 4 => Edit::Kind(kind(dice), KindEdit::Describe(*dice.of(&fields), text(dice))),
         5 => Edit::Kind(kind(dice), KindEdit::Remove),
@@ -93,6 +95,34 @@ fn edit_of_kinds(dice: &mut Dice) -> Edit {
         7 => Edit::Kind(kind(dice), KindEdit::AddPicture(picture)),
         _ => Edit::Kind(kind(dice), KindEdit::RemovePicture(picture)),
     }
+}
+
+fn drawing(dice: &mut Dice) -> Option<KeptDrawing> {
+    let points = vec![(0, 0), (dice.below(3) as i32, -5)];
+    let strokes = vec![KeptStroke { weight: Weight::Outline, points }];
+    (dice.below(2) == 0).then_some(KeptDrawing { frame: [0, 0, 9, 9], strokes })
+}
+
+/// A specimen that comes again is of the same kind as before.
+fn edit_of_specimens(dice: &mut Dice) -> Edit {
+    let id = 1 + dice.below(6) as u32;
+    let fields = [&SpecimenField::Source, &SpecimenField::WhichPlant, &SpecimenField::Part];
+    let edit = match dice.below(8) {
+        0..3 => SpecimenEdit::Add(KindId(id)),
+        3 => SpecimenEdit::Describe(*dice.of(&fields), text(dice)),
+        4 => SpecimenEdit::Picture(["aa", "bb", ""][dice.below(3)].to_owned()),
+        5 | 6 if dice.below(2) == 0 => {
+            let judged = [None, Some(Judged::Right), Some(Judged::Wrong)][dice.below(3)];
+            SpecimenEdit::Judge { character: character(dice), judged }
+        }
+        5 | 6 => SpecimenEdit::Measure {
+            character: character(dice),
+            text: text(dice),
+            plus_minus: ["", "0.4"][dice.below(2)].to_owned(),
+        },
+        _ => SpecimenEdit::Remove,
+    };
+    Edit::Specimen(SpecimenId(id), edit)
 }
 
 fn edit_of_table(dice: &mut Dice) -> Edit {
@@ -161,9 +191,10 @@ fn edit_of_key(dice: &mut Dice) -> Edit {
 
 /// An edit of any sort, about kinds, characters and keys that may not be there.
 pub fn any_edit(dice: &mut Dice) -> Edit {
-    match dice.below(3) {
+    match dice.below(4) {
         0 => edit_of_kinds(dice),
         1 => edit_of_table(dice),
+        2 => edit_of_specimens(dice),
         _ => edit_of_key(dice),
     }
 }

@@ -114,7 +114,7 @@ fn rows<'l>(
 }
 
 /// The columns' descriptions without what depends on the kinds or on other columns.
-fn described<'l>(
+pub(crate) fn described<'l>(
     collection: &'l Collection,
     states: &'l BTreeMap<CharacterId, String>,
 ) -> Vec<Row<'l>> {

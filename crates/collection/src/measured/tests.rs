@@ -3,9 +3,9 @@
 use std::collections::BTreeSet;
 
 use spinney_exchange::table::{self, Source};
-use spinney_model::{Edit, KindEdit, KindId, Value};
+use spinney_model::{Edit, KindEdit, KindId, SpecimenField, SpecimenId, Value};
 
-use super::{Named, Plan, Range, Words};
+use super::{Named, Plan, Range, Shown, Words};
 use crate::laid::Laid;
 use crate::{Agreed, Collection, intake};
 
@@ -18,7 +18,6 @@ fn words() -> Words {
         ],
         fields: [Vec::new(), Vec::new(), Vec::new()],
         sources: vec!["measured".into(), "gemessen".into()],
-        seen: |count| format!("({count} seen)"),
     }
 }
 
@@ -36,7 +35,8 @@ fn after(collection: &Collection, edits: &[Edit]) -> Collection {
 }
 
 fn leaf(kind: &str, length: f64) -> Option<Named> {
-    Some(Named { kind: kind.into(), lengths: [Some(length), None, None] })
+    let lengths = [Some((length, 0.4)), None, None];
+    Some(Named { kind: kind.into(), lengths, fields: Vec::new() })
 }
 
 fn take(
@@ -46,9 +46,19 @@ fn take(
 ) -> Collection {
     let instead: BTreeSet<_> = instead.iter().copied().collect();
     let plan = Plan::of(collection, &words(), leaves);
-    let picture = |leaf: usize| Some(format!("picture of leaf {leaf}"));
-    let edits = plan.edits(collection, &words(), &instead, picture).expect("units that fit");
+    let shown = shown(leaves.len());
+    let edits = plan.edits(collection, &words(), (leaves, &shown), &instead);
+    let edits = edits.expect("units that fit");
     after(collection, &edits)
+}
+
+/// A picture of each leaf, and that of the first of a kind for the kind.
+fn shown(leaves: usize) -> Vec<Shown> {
+    let one = |leaf: usize| Shown {
+        alone: Some(format!("leaf {leaf} alone")),
+        of_kind: Some(KindEdit::AddPicture(format!("picture of leaf {leaf}"))),
+    };
+    (0..leaves).map(one).collect()
 }
 
 /// What the table says of a kind's blade length in the end.
@@ -66,8 +76,8 @@ fn says(collection: &Collection, kind: &str) -> String {
 fn leaves_become_kinds_with_ranges_and_a_picture_each() {
     let leaves = [leaf("hazel", 52.4), leaf("oak", 80.0), None, leaf("Hazel", 60.6)];
     let found = take(&Collection::default(), &leaves, &[]);
-    assert_eq!(says(&found, "hazel"), "52-61 (2 seen)");
-    assert_eq!(says(&found, "oak"), "80 (1 seen)");
+    assert_eq!(says(&found, "hazel"), "52-61 mm (2 seen)");
+    assert_eq!(says(&found, "oak"), "80 mm (1 seen)");
     let pictures: Vec<_> = found.kinds.values().map(|kind| kind.pictures.clone()).collect();
     assert_eq!(pictures, [["picture of leaf 0"], ["picture of leaf 1"]]);
     let laid = Laid::of(&found).expect("kinds");
@@ -84,7 +94,7 @@ fn leaves_become_kinds_with_ranges_and_a_picture_each() {
 fn leaves_of_a_second_picture_widen_the_range() {
     let once = take(&Collection::default(), &[leaf("hazel", 52.0), leaf("hazel", 61.0)], &[]);
     let twice = take(&once, &[leaf("hazel", 48.0)], &[]);
-    assert_eq!(says(&twice, "hazel"), "48-61 (3 seen)");
+    assert_eq!(says(&twice, "hazel"), "48-61 mm (3 seen)");
     assert_eq!(twice.kinds.len(), 1);
     let pictures = &twice.kinds[&KindId(1)].pictures;
     assert_eq!(pictures, &["picture of leaf 0"], "it has one already");
@@ -97,7 +107,7 @@ fn what_a_person_typed_stays_unless_they_say_so() {
     let plan = Plan::of(&before, &words(), &leaves);
     assert_eq!(plan.kinds[0].ranges[0].typed, "30-60");
     assert_eq!(says(&take(&before, &leaves, &[]), "hazel"), "30-60");
-    assert_eq!(says(&take(&before, &leaves, &[(0, 0)]), "hazel"), "52-70 (2 seen)");
+    assert_eq!(says(&take(&before, &leaves, &[(0, 0)]), "hazel"), "52-70 mm (2 seen)");
 }
 
 #[test]
@@ -135,13 +145,44 @@ fn another_group_is_not_outvoted() {
 
 #[test]
 fn without_lengths_only_names_and_pictures_come_in() {
-    let bare = Some(Named { kind: "hazel".into(), lengths: [None; 3] });
-    let plan = Plan::of(&Collection::default(), &words(), std::slice::from_ref(&bare));
-    let edits =
-        plan.edits(&Collection::default(), &words(), &BTreeSet::new(), |_| Some("p".into()));
-    let id = KindId(1);
-    let wanted = [KindEdit::Add("hazel".into()), KindEdit::AddPicture("p".into())];
-    assert_eq!(edits.expect("units that fit"), wanted.map(|edit| Edit::Kind(id, edit)));
+    let bare = Some(Named { kind: "hazel".into(), lengths: [None; 3], fields: Vec::new() });
+    let found = take(&Collection::default(), std::slice::from_ref(&bare), &[]);
+    assert_eq!(found.kinds[&KindId(1)].pictures, ["picture of leaf 0"]);
+    let kept = &found.specimens[&SpecimenId(1)];
+    assert_eq!((kept.kind, kept.picture.as_str()), (KindId(1), "leaf 0 alone"));
+    assert!(found.characters.is_empty() && kept.measured.is_empty());
+}
+
+/// A collection of before leaves were kept: what it says of three counts as three.
+#[test]
+fn leaves_join_a_range_that_was_kept_without_its_leaves() {
+    let mut before = collection("kind,blade length (mm)\nhazel,\n");
+    let column = *before.characters.keys().next().expect("a column");
+    let (source, text) = ("measured".to_owned(), "52-61 (3 seen)".to_owned());
+    before.apply(&Edit::Cell { kind: KindId(1), character: column, source, text });
+    let leaves = [leaf("hazel", 48.0)];
+    let plan = Plan::of(&before, &words(), &leaves);
+    assert_eq!(plan.kinds[0].ranges[0].together.text(), "48-61");
+    let found = take(&before, &leaves, &[]);
+    assert_eq!(says(&found, "hazel"), "48-61 mm (4 seen)");
+    assert_eq!(says(&take(&found, &[leaf("hazel", 70.0)], &[]), "hazel"), "48-70 mm (5 seen)");
+}
+
+#[test]
+fn each_leaf_is_kept_with_what_is_known_of_it() {
+    let mut hazel = leaf("hazel", 52.43).expect("it has a name");
+    hazel.fields = vec![
+        (SpecimenField::Called, "1, scan.png".to_owned()),
+        (SpecimenField::WhichPlant, "by the gate".to_owned()),
+        (SpecimenField::Part, String::new()),
+    ];
+    let found = take(&Collection::default(), &[Some(hazel)], &[]);
+    let kept = &found.specimens[&SpecimenId(1)];
+    assert_eq!(kept.field(SpecimenField::WhichPlant), "by the gate");
+    assert_eq!(kept.field(SpecimenField::Source), "measured");
+    let one = kept.measured.values().next().expect("a length");
+    assert_eq!((one.text.as_str(), one.plus_minus.as_str()), ("52.4 mm", "0.4"));
+    assert_eq!(kept.fields.len(), 3, "nothing that nobody said");
 }
 
 #[test]
@@ -165,7 +206,7 @@ fn a_plan_rests_on_what_stands_in_its_cells_and_on_nothing_else() {
 #[test]
 fn a_range_is_written_as_a_ruler_shows_it() {
     let text = |mm: &[f64]| {
-        let all = mm.iter().map(|mm| Range::of_one(*mm));
+        let all = mm.iter().map(|mm| Range::of_one((*mm, 0.4)));
         all.reduce(Range::with).expect("some").text()
     };
     assert_eq!(text(&[52.4, 60.6]), "52-61");

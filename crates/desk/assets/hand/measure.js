@@ -3,7 +3,7 @@
 // clicks on its picture.
 
 function measure(_host, signal) {
-  const names = [...document.querySelectorAll(".leaf-card input")];
+  const names = [...document.querySelectorAll(".leaf-card input[list=kinds]")];
   const go = document.getElementById("measure-look");
   names.forEach((input, at) => {
     input.addEventListener("keydown", (event) => {

@@ -10,7 +10,7 @@ pub(crate) const ROUTES: &[Route] =
     &[get("/assets/{name}", asset), get("/picture/{hash}", picture)];
 
 /// The look, screen by screen; one file for the browser.
-const LOOK: [&str; 14] = [
+const LOOK: [&str; 15] = [
     include_str!("../../assets/look/base.css"),
     include_str!("../../assets/look/cards.css"),
     include_str!("../../assets/look/finds.css"),
@@ -18,6 +18,7 @@ const LOOK: [&str; 14] = [
     include_str!("../../assets/look/copy.css"),
     include_str!("../../assets/look/newcomer.css"),
     include_str!("../../assets/look/measure.css"),
+    include_str!("../../assets/look/leaves.css"),
     include_str!("../../assets/look/table.css"),
     include_str!("../../assets/look/key.css"),
     include_str!("../../assets/look/words.css"),

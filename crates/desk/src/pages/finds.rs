@@ -40,6 +40,7 @@ pub(crate) const ROUTES: &[Route] = &[
     post(&deeds::MERGE),
     post(&deeds::SPLIT),
     post(&deeds::TAKE_OUT),
+    post(&deeds::DRAWING_AWAY),
 ];
 
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
@@ -65,6 +66,9 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
             }
         }
         (kind::drawn_line(t, collection, collection.kinds.keys(), laid.as_deref()))
+        @if !collection.specimens.is_empty() {
+            p { a #to-leaves href="/leaves" { (t.say("leaves-link")) } " (" (t.count("leaves-count", collection.specimens.len())) ")" }
+        }
         (add::forms(t))
     };
     let parts = Parts {

@@ -36,6 +36,8 @@ fn overview(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let pictures = forget::pictures(&desk.history.entries);
     let shown: BTreeSet<&String> =
         collection.kinds.values().flat_map(|kind| &kind.pictures).collect();
+    let of_leaves = collection.specimens.values().map(|one| &one.picture);
+    let shown: BTreeSet<&String> = shown.into_iter().chain(of_leaves).collect();
     let hidden = pictures.iter().filter(|(hash, _)| !shown.contains(hash));
     let hidden: Vec<_> = hidden.collect();
     let work = html! {

@@ -5,10 +5,11 @@
 use serde::{Deserialize, Serialize};
 use spinney_model::{
     AskOf, AskedOf, CharacterEdit, CharacterId, Done, Edit, Entry, Fork, KeyEdit, KeyId,
-    KindEdit, KindId, Quantity,
+    KindEdit, KindId, Quantity, SpecimenEdit, SpecimenId,
 };
 
 use super::{since, words};
+use crate::drawn;
 
 /// What every line has, whatever its version.
 #[derive(Deserialize)]
@@ -64,6 +65,14 @@ pub(super) enum Change {
     Sort { key: u32, at: String, kind: u32, side: Option<String> },
     CallKind { key: u32, kind: u32, name: String },
     BackTo { name: String },
+    DrawKind { kind: u32, drawing: String },
+    AddSpecimen { specimen: u32, kind: u32 },
+    SpecimenOfKind { specimen: u32, kind: u32 },
+    DescribeSpecimen { specimen: u32, what: String, text: String },
+    SpecimenPicture { specimen: u32, picture: String },
+    MeasureSpecimen { specimen: u32, character: u32, text: String, plus_minus: String },
+    JudgeSpecimen { specimen: u32, character: u32, judged: Option<String> },
+    RemoveSpecimen { specimen: u32 },
 }
 
 #[derive(Serialize, Deserialize)]
@@ -185,6 +194,7 @@ fn change(edit: &Edit) -> Change {
         Edit::Cell { kind, character, source, text } => {
             Change::SetCell { kind: kind.0, character: character.0, source, text }
         }
+        Edit::Specimen(SpecimenId(specimen), edit) => change_of_specimen(specimen, edit),
         Edit::Scene(what, text) => {
             Change::DescribeScene { what: words::of_about_field(what).to_owned(), text }
         }
@@ -203,6 +213,30 @@ fn change_of_kind(kind: u32, edit: KindEdit) -> Change {
         KindEdit::Merge(KindId(gone)) => Change::MergeKinds { kept: kind, gone },
         KindEdit::AddPicture(picture) => Change::AddPicture { kind, picture },
         KindEdit::RemovePicture(picture) => Change::RemovePicture { kind, picture },
+        KindEdit::Draw(drawing) => {
+            let drawing = drawing.as_ref().map_or(String::new(), drawn::write);
+            Change::DrawKind { kind, drawing }
+        }
+    }
+}
+
+fn change_of_specimen(specimen: u32, edit: SpecimenEdit) -> Change {
+    match edit {
+        SpecimenEdit::Add(KindId(kind)) => Change::AddSpecimen { specimen, kind },
+        SpecimenEdit::OfKind(KindId(kind)) => Change::SpecimenOfKind { specimen, kind },
+        SpecimenEdit::Describe(what, text) => {
+            let what = words::of_specimen_field(what).to_owned();
+            Change::DescribeSpecimen { specimen, what, text }
+        }
+        SpecimenEdit::Picture(picture) => Change::SpecimenPicture { specimen, picture },
+        SpecimenEdit::Measure { character: CharacterId(character), text, plus_minus } => {
+            Change::MeasureSpecimen { specimen, character, text, plus_minus }
+        }
+        SpecimenEdit::Judge { character: CharacterId(character), judged } => {
+            let judged = judged.map(|judged| words::of_judged(judged).to_owned());
+            Change::JudgeSpecimen { specimen, character, judged }
+        }
+        SpecimenEdit::Remove => Change::RemoveSpecimen { specimen },
     }
 }
 
@@ -311,5 +345,38 @@ fn edit(change: Change) -> Option<Edit> {
             Edit::Key(KeyId(key), KeyEdit::Call { kind: KindId(kind), name })
         }
         Change::BackTo { name } => Edit::BackTo(name),
+        Change::DrawKind { kind, drawing } => {
+            let drawing = if drawing.is_empty() { None } else { Some(drawn::read(&drawing)?) };
+            Edit::Kind(KindId(kind), KindEdit::Draw(drawing))
+        }
+        Change::AddSpecimen { specimen, kind } => {
+            Edit::Specimen(SpecimenId(specimen), SpecimenEdit::Add(KindId(kind)))
+        }
+        Change::SpecimenOfKind { specimen, kind } => {
+            Edit::Specimen(SpecimenId(specimen), SpecimenEdit::OfKind(KindId(kind)))
+        }
+        Change::DescribeSpecimen { specimen, what, text } => {
+            let what = words::specimen_field(&what)?;
+            Edit::Specimen(SpecimenId(specimen), SpecimenEdit::Describe(what, text))
+        }
+        Change::SpecimenPicture { specimen, picture } => {
+            Edit::Specimen(SpecimenId(specimen), SpecimenEdit::Picture(picture))
+        }
+        Change::MeasureSpecimen { specimen, character, text, plus_minus } => {
+            let character = CharacterId(character);
+            let measure = SpecimenEdit::Measure { character, text, plus_minus };
+            Edit::Specimen(SpecimenId(specimen), measure)
+        }
+        Change::JudgeSpecimen { specimen, character, judged } => {
+            let judged = match judged {
+                Some(word) => Some(words::judged(&word)?),
+                None => None,
+            };
+            let judge = SpecimenEdit::Judge { character: CharacterId(character), judged };
+            Edit::Specimen(SpecimenId(specimen), judge)
+        }
+        Change::RemoveSpecimen { specimen } => {
+            Edit::Specimen(SpecimenId(specimen), SpecimenEdit::Remove)
+        }
     })
 }

@@ -8,7 +8,7 @@
 
 use spinney_model::{
     AboutField, CharacterEdit, CharacterField, Done, Edit, KeyEdit, KindEdit, KindField,
-    WishField,
+    SpecimenEdit, WishField,
 };
 
 /// The oldest form of a line that can say this.
@@ -26,6 +26,7 @@ pub fn since(edit: &Edit) -> u32 {
         Edit::Kind(_, edit) => of_kind(edit),
         Edit::Character(_, edit) => of_character(edit),
         Edit::Cell { .. } => 1,
+        Edit::Specimen(_, edit) => of_specimen(edit),
         Edit::Scene(field, _) => of_scene(*field),
         Edit::Key(_, edit) => of_key(edit),
         Edit::BackTo(_) => 1,
@@ -47,6 +48,7 @@ fn of_kind(edit: &KindEdit) -> u32 {
             | KindField::When
             | KindField::WhichPlant => 1,
         },
+        KindEdit::Draw(_) => 6,
         KindEdit::Add(_)
         | KindEdit::Remove
         | KindEdit::Merge(_)
@@ -77,6 +79,18 @@ fn of_character(edit: &CharacterEdit) -> u32 {
             | CharacterField::RatioOf => 1,
         },
         CharacterEdit::Add(_) | CharacterEdit::Remove | CharacterEdit::RenameState { .. } => 1,
+    }
+}
+
+fn of_specimen(edit: &SpecimenEdit) -> u32 {
+    match edit {
+        SpecimenEdit::Add(_)
+        | SpecimenEdit::OfKind(_)
+        | SpecimenEdit::Describe(..)
+        | SpecimenEdit::Picture(_)
+        | SpecimenEdit::Measure { .. }
+        | SpecimenEdit::Judge { .. }
+        | SpecimenEdit::Remove => 6,
     }
 }
 

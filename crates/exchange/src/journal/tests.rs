@@ -2,7 +2,8 @@
 
 use spinney_model::{
     AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Done, Edit, Entry,
-    Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Quantity, Side, WishField,
+    Fork, Judged, KeptDrawing, KeptStroke, KeyEdit, KeyId, KindEdit, KindField, KindId,
+    Quantity, Side, SpecimenEdit, SpecimenField, SpecimenId, Weight, WishField,
 };
 
 use super::{LineError, read, write};
@@ -73,6 +74,34 @@ fn edits() -> Vec<Edit> {
         Edit::Key(key, KeyEdit::Sort { at, kind, side: None }),
         Edit::Key(key, KeyEdit::Call { kind, name: "the “spiky” one".to_owned() }),
         Edit::BackTo(text()),
+        Edit::Kind(kind, KindEdit::Draw(Some(drawing()))),
+        Edit::Kind(kind, KindEdit::Draw(None)),
+    ]
+    .into_iter()
+    .chain(of_a_specimen().map(|edit| Edit::Specimen(SpecimenId(4), edit)))
+    .collect()
+}
+
+fn drawing() -> KeptDrawing {
+    let points = vec![(0, 0), (-150, -7000), (25, 3)];
+    let strokes = vec![KeptStroke { weight: Weight::Outline, points }];
+    KeptDrawing { frame: [-300, -7200, 600, 7500], strokes }
+}
+
+fn of_a_specimen() -> [SpecimenEdit; 7] {
+    let (kind, character) = (KindId(7), CharacterId(3));
+    [
+        SpecimenEdit::Add(kind),
+        SpecimenEdit::OfKind(kind),
+        SpecimenEdit::Describe(SpecimenField::WhichPlant, "by the “gate”".to_owned()),
+        SpecimenEdit::Picture("ab".repeat(32)),
+        SpecimenEdit::Measure {
+            character,
+            text: "52.3 mm".to_owned(),
+            plus_minus: "0.4".to_owned(),
+        },
+        SpecimenEdit::Judge { character, judged: Some(Judged::Wrong) },
+        SpecimenEdit::Remove,
     ]
 }
 
@@ -188,8 +217,8 @@ fn what_only_a_later_form_can_say_says_so() {
 
 #[test]
 fn what_is_newer_or_damaged_is_refused() {
-    let newer = br#"{"v":6,"at":5,"sketch":{"kind":1}}"#;
-    assert_eq!(read(newer), Err(LineError::Newer(6)));
+    let newer = br#"{"v":7,"at":5,"sketch":{"kind":1}}"#;
+    assert_eq!(read(newer), Err(LineError::Newer(7)));
     for line in [
         "",
         "{}",
@@ -201,6 +230,7 @@ fn what_is_newer_or_damaged_is_refused() {
         r#"{"v":2,"at":5,"unname":0,"version":"both"}"#,
         r#"{"v":1,"at":5,"edits":[{"sort":{"key":1,"at":"ux","kind":1,"side":null}}]}"#,
         r#"{"v":1,"at":5,"edits":[{"describe_kind":{"kind":1,"what":"colour","text":""}}]}"#,
+        r#"{"v":6,"at":5,"edits":[{"draw_kind":{"kind":1,"drawing":"0 0 9 9|thick 1 1"}}]}"#,
     ] {
         assert_eq!(read(line.as_bytes()), Err(LineError::NotALine), "{line}");
     }

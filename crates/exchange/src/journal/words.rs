@@ -1,6 +1,8 @@
 //! The words by which the journal names what is written down; they never change again.
 
-use spinney_model::{AboutField, CharacterField, KindField, Side, WishField};
+use spinney_model::{
+    AboutField, CharacterField, Judged, KindField, Side, SpecimenField, WishField,
+};
 
 /// What a key never asks about stands among the wishes, as numbers with spaces between.
 pub(super) const NEVER: &str = "never";
@@ -99,3 +101,18 @@ words!(
 );
 
 words!(of_side, side, SIDES, Side, Yes = "yes", No = "no", Both = "both");
+
+words!(
+    of_specimen_field,
+    specimen_field,
+    SPECIMEN_FIELDS,
+    SpecimenField,
+    Source = "source",
+    Called = "called",
+    WhichPlant = "which plant",
+    Where = "where",
+    When = "when",
+    Part = "part"
+);
+
+words!(of_judged, judged, JUDGED, Judged, Right = "right", Wrong = "wrong");

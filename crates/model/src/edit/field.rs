@@ -1,4 +1,4 @@
-//! What can be written down about a kind, a character, the scene and a key.
+//! What can be written down about a kind, a character, a specimen, the scene and a key.
 
 /// What can be written down about a kind.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -66,6 +66,23 @@ pub enum CharacterField {
     WordsToKnow,
     /// The two lengths of which it is the ratio.
     RatioOf,
+}
+
+/// What can be written down about a single specimen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum SpecimenField {
+    /// Who measured it: what they measured is one voice beside others.
+    Source,
+    /// What it is called: its number, and the picture that it was found in.
+    Called,
+    /// Which single plant it is of.
+    WhichPlant,
+    /// Where it was found.
+    Where,
+    /// When it was found.
+    When,
+    /// Which part of the plant it is: sun, shade, sucker.
+    Part,
 }
 
 /// What stands in the title of a key.

@@ -1,4 +1,4 @@
-//! What edits name: kinds, characters and keys by number, places in a key by the way there.
+//! What edits name: kinds, characters, specimens and keys by number, places in a key by the way there.
 
 use crate::Quantity;
 
@@ -9,6 +9,10 @@ pub struct KindId(pub u32);
 /// The number of a character in its collection, from 1, never given again.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct CharacterId(pub u32);
+
+/// The number of a single specimen in its collection, from 1, never given again.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct SpecimenId(pub u32);
 
 /// The number of a key in its collection, from 1, never given again.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]

@@ -62,7 +62,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
             true => AskedBy::People,
             false => AskedBy::of(&given.key, given.claim.as_ref()),
         };
-        let drawings = spinney_draw::of_kinds(matrix);
+        let drawings = opened::drawings(matrix, &opened.chosen);
         let booklet = Booklet {
             matrix,
             key: &given.key,

@@ -51,7 +51,7 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
     let mut written = None;
     if let Some(path) = &args.sheets.out {
         let date = folder::date(args.sheets.date.as_deref());
-        let drawings = spinney_draw::of_kinds(matrix);
+        let drawings = opened::drawings(matrix, &opened.chosen);
         let booklet = Booklet {
             matrix,
             key: &built.key,

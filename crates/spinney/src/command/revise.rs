@@ -44,7 +44,7 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
     let written = match &args.sheets.out {
         Some(path) => {
             let date = folder::date(args.sheets.date.as_deref());
-            let drawings = spinney_draw::of_kinds(matrix);
+            let drawings = opened::drawings(matrix, &opened.chosen);
             let booklet = Booklet {
                 matrix,
                 key,

@@ -8,7 +8,8 @@ use std::io::Read;
 use std::path::Path;
 
 use spinney_collection::history::History;
-use spinney_collection::laid::Laid;
+use spinney_collection::laid::{Laid, chosen_first};
+use spinney_collection::rows::Rows;
 use spinney_exchange::journal::{self, LineError};
 use spinney_model::{Entry, Finding, Matrix, OfPicture, Place, limits};
 use spinney_press::Picture;
@@ -41,9 +42,6 @@ pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     if sheets.into_iter().any(Option::is_some) {
         return Err(Failure::usage("failure-sheets-of-collection", []));
     }
-    if args.rows == Some(args::Rows::Leaves) {
-        return Err(Failure::usage("failure-leaves-of-collection", [("file", path.into())]));
-    }
     files::note_collection(path);
     let store = Store::open(path).map_err(|error| why_not(path, error))?;
     // Counted before it is held.
@@ -60,13 +58,27 @@ pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     })?;
     let mut history = History::default();
     history.add_all(entries);
+    if args.rows == Some(args::Rows::Leaves) {
+        return leaves(path, &history);
+    }
     let Some(laid) = Laid::read(&history.now, &args.settings()) else {
         return Err(Failure::new("failure-no-kinds-yet", [("file", path.into())]));
     };
     let mut findings = laid.findings;
     let pictures =
         pictures(&laid.matrix, &store, &mut findings).map_err(|error| why_not(path, error))?;
-    Ok(Opened { matrix: laid.matrix, specimens: None, findings, pictures })
+    let chosen = laid.kinds.iter().map(|_| None).collect();
+    let chosen = chosen_first(&history.now, &laid.kinds, chosen);
+    Ok(Opened { matrix: laid.matrix, specimens: None, findings, pictures, chosen })
+}
+
+/// The leaves that were taken in one by one, and what they come to.
+fn leaves(path: &Path, history: &History) -> Result<Opened, Failure> {
+    let Some(Rows { kinds, specimens, .. }) = Rows::of(&history.now) else {
+        return Err(Failure::new("failure-leaves-of-collection", [("file", path.into())]));
+    };
+    let (findings, pictures, chosen) = (Vec::new(), BTreeMap::new(), Vec::new());
+    Ok(Opened { matrix: kinds, specimens: Some(specimens), findings, pictures, chosen })
 }
 
 fn why_not(path: &Path, error: StoreError) -> Failure {

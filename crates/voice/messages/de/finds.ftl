@@ -3,6 +3,9 @@
 caution = Vorsicht!
 finds-empty = Was habt ihr gefunden? Legt es aus. Schreibt dann unten die Namen auf, einen je Zeile, oder zieht Bilder hinein. Ein Fund ohne Namen heißt nach einem Buchstaben, bis jemand ihn kennt.
 finds-not-named = noch ohne Namen
+finds-drawn-leaf = Das ist eines der Blätter, nach einem Scan in Linien gezeichnet.
+finds-drawn-beside = Diese Zeichnung eines der Blätter steht dort, wo Zeichnungen gewünscht sind.
+finds-drawing-away = Die Zeichnung herausnehmen
 finds-drawn = Gezeichnet nach dem, was in der Tabelle steht. Es ist kein genaues Bild.
 finds-next = Wie geht es weiter?
 finds-next-second = Noch einen Fund dazu: Ein Schlüssel unterscheidet mindestens zwei
@@ -62,6 +65,10 @@ finds-far = Weit weg von den anderen
 finds-far-one = { $kind }, { $about }: { $finds }
 finds-far-remedy = Messt diese Funde nach, oder seht nach, ob sie von einer anderen Art sind. Sie zählen mit, bis ihr die Tabelle berichtigt und noch einmal übernehmt.
 finds-taken-for = „{ $theirs }“ gilt hier als „{ $ours }“, denn das gibt es schon. Sind es zwei Funde? Dann macht es rückgängig und gebt einem einen anderen Namen.
+finds-leaves-here = { $count ->
+    [one] 1 Blatt dieser Tabelle ist schon hier und kam nicht noch einmal dazu.
+   *[other] { $count } Blätter dieser Tabelle sind schon hier und kamen nicht noch einmal dazu.
+}
 finds-no-pictures = { $count ->
     [one] Ein Bild, das in der Tabelle steht, kam nicht mit. Öffnet den Fund und nehmt es dort dazu.
    *[other] { $count } Bilder, die in der Tabelle stehen, kamen nicht mit. Öffnet jeden Fund und nehmt sein Bild dort dazu.

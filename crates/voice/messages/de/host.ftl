@@ -45,6 +45,7 @@ too-large-long-text = Bytes in einem Text
 too-large-bytes = Bytes in allen Texten zusammen
 too-large-keys = Schlüssel
 too-large-questions = von Hand gesetzte Fragen
+too-large-leaves = einzeln gemessene Blätter
 too-large-pictures = Bilder
 too-large-steps = Schritte
 too-large-step-bytes = Bytes in allen Schritten zusammen

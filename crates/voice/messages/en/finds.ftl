@@ -3,6 +3,9 @@
 caution = Take care!
 finds-empty = What did you find? Lay it out, then type the names below, one a line, or drop in pictures. A find without a name goes by a letter until somebody knows it.
 finds-not-named = not named yet
+finds-drawn-leaf = This is one of its leaves, drawn in lines from a scan.
+finds-drawn-beside = This drawing of one of its leaves is used where drawings are wanted.
+finds-drawing-away = Take the drawing away
 finds-drawn = Drawn from what the table says; not a portrait.
 finds-next = What next?
 finds-next-second = Add one find more: a key tells at least two apart
@@ -62,6 +65,10 @@ finds-far = Far from the others
 finds-far-one = { $kind }, { $about }: { $finds }
 finds-far-remedy = Measure these finds again, or see whether they are another kind. They count until you mend the table and take it in again.
 finds-taken-for = “{ $theirs }” was taken for “{ $ours }”, which is here already. If they are two finds, undo, and give one of them another name.
+finds-leaves-here = { $count ->
+    [one] 1 leaf of this table is here already and was not added again.
+   *[other] { $count } leaves of this table are here already and were not added again.
+}
 finds-no-pictures = { $count ->
     [one] One picture that the table names did not come along. Open the find and add it there.
    *[other] { $count } pictures that the table names did not come along. Open each find and add its picture there.

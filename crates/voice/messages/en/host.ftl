@@ -45,6 +45,7 @@ too-large-long-text = bytes in one text
 too-large-bytes = bytes in all texts together
 too-large-keys = keys
 too-large-questions = questions that were put into keys by hand
+too-large-leaves = leaves that were measured one by one
 too-large-pictures = pictures
 too-large-steps = steps
 too-large-step-bytes = bytes in all steps together

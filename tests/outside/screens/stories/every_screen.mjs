@@ -12,7 +12,7 @@ export async function everyScreen(stage) {
   await setup.goto(`${host.address}/key`);
   await setup.locator("#new-name").fill("Our key");
   await Promise.all([setup.waitForNavigation(), setup.locator("#start-finished").click()]);
-  const screens = ["/finds", "/finds/1", "/measure", "/forget/kind/1", "/share-out", "/newcomer", "/heaps?key=1", "/heaps/answers?key=1",
+  const screens = ["/finds", "/finds/1", "/measure", "/leaves", "/forget/kind/1", "/share-out", "/newcomer", "/heaps?key=1", "/heaps/answers?key=1",
     "/copy?key=1", "/copy/new", "/table", "/table/4", "/key?key=1", "/key?key=1&as=tree", "/words?key=1",
     "/try?key=1", "/try?key=1&at=y", "/print?key=1", "/done", "/saved", "/nothing-here"];
   for (const [name, settings] of [["narrow", NARROW], ["laptop", LAPTOP],

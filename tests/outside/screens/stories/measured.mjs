@@ -43,10 +43,14 @@ export async function measured(stage) {
   stage.expect(await page.locator("#name-2").inputValue() === "hazel", "what was typed is there again");
   await go("#measure-look");
   await go("#measure-take");
-  stage.expect(await page.locator('#cells td > input:not([type=hidden])[value="52-61 (2 seen)"]').count() === 1, "it is in the table");
+  stage.expect(await page.locator('#cells td > input:not([type=hidden])[value="52-61 mm (2 seen)"]').count() === 1, "it is in the table");
   await stage.look(page, "table");
   await page.goto(`${host.address}/finds`);
   stage.expect(await page.locator(".slip img").count() === 1, "its cut-out is its picture");
+  await page.goto(`${host.address}/leaves/1`);
+  stage.expect(/5[12](\.\d)? ± 0\.\d mm/.test(await page.textContent("main")), "each leaf is kept with its ±");
+  stage.expect(await page.locator(".one-leaf img").count() === 1, "and its picture");
+  await stage.look(page, "one-leaf");
 
   const phone = await stage.window(host, { ...PHONE, locale: "de-DE" });
   const tap = (what) => Promise.all([phone.waitForNavigation(), phone.locator(what).click()]);
@@ -93,7 +97,7 @@ export async function measuredBare(stage) {
   await page.locator("#name-2").fill("hazel");
   await go("#measure-look");
   await go("#measure-take");
-  stage.expect(await page.locator('#cells td > input:not([type=hidden])[value="52-61 (2 seen)"]').count() === 1, "it is in the table");
+  stage.expect(await page.locator('#cells td > input:not([type=hidden])[value="52-61 mm (2 seen)"]').count() === 1, "it is in the table");
   host.end();
 }
 

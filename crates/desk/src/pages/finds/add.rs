@@ -10,14 +10,15 @@ use std::fmt::Display;
 
 use maud::{Markup, html};
 use spinney_collection::intake::{self, Taken};
-use spinney_collection::{Collection, kinds, reworded};
+use spinney_collection::{Collection, kinds, measured, reworded};
 use spinney_exchange::table::{self, RowsAre, Source, TableError, TypedSheets};
 use spinney_model::limits::SCREENS_COLUMNS;
-use spinney_model::{CharacterEdit, Edit, KindEdit, KindId};
+use spinney_model::{CharacterEdit, Edit, KindEdit, KindId, SpecimenEdit};
 use spinney_voice::Tongue;
 
 use crate::asked::{Asked, Deed};
 use crate::forms::{Form, hidden, nothing};
+use crate::pages::cell::measured_sources;
 use crate::pages::finds::deeds::{
     LONGEST_NAME, LONGEST_TEXT, MOST_KINDS, pictures_of, too_many,
 };
@@ -163,7 +164,7 @@ pub(super) static TAKE_TABLE: Form<Incoming> = Form {
     act: |Incoming { source, sheets, rows }, at| {
         let (t, collection) = (at.asked.tongue, at.collection());
         let (sheets, taken) = taken_in(t, collection, (&sheets, rows), &source)?;
-        if taken.edits.is_empty() && taken.left.is_empty() {
+        if taken.edits.is_empty() && taken.left.is_empty() && taken.here_already == 0 {
             return Err(at.asked.refused("finds-no-table"));
         }
         small_enough(collection, at.asked, &taken.edits)?;
@@ -192,8 +193,14 @@ pub(crate) fn taken_in(
         let texts: [(&str, &dyn Display); 2] = [("kind", &kind), ("rows", &rows)];
         return Err(Refused::with(t, "finds-several-rows", &texts));
     }
+    // What leaves come to is one voice, beside what people type.
+    let measured = || measured::source(collection, &measured_sources(t));
+    let who = match (who, &sheets.leaves) {
+        ("", Some(_)) => measured(),
+        (who, _) => who.to_owned(),
+    };
     let mut taken =
-        intake::take_in(collection, &sheets, who).map_err(|odd| left::odd_unit(t, &odd))?;
+        intake::take_in(collection, &sheets, &who).map_err(|odd| left::odd_unit(t, &odd))?;
     taken.edits.extend(reworded::follow(collection, &taken.edits));
     Ok((sheets, taken))
 }
@@ -222,7 +229,9 @@ pub(crate) fn small_enough(
                 cells += 1;
                 (text, LONGEST_CELL)
             }
-            Edit::Kind(_, KindEdit::Describe(_, text)) => (text, LONGEST_TEXT),
+            Edit::Specimen(_, SpecimenEdit::Measure { text, .. }) => (text, LONGEST_CELL),
+            Edit::Kind(_, KindEdit::Describe(_, text))
+            | Edit::Specimen(_, SpecimenEdit::Describe(_, text)) => (text, LONGEST_TEXT),
             Edit::Character(_, CharacterEdit::Describe(_, text)) | Edit::Scene(_, text) => {
                 (text, LONGEST_CELL)
             }
@@ -231,9 +240,18 @@ pub(crate) fn small_enough(
                 KindEdit::Remove
                 | KindEdit::Merge(_)
                 | KindEdit::AddPicture(_)
-                | KindEdit::RemovePicture(_),
+                | KindEdit::RemovePicture(_)
+                | KindEdit::Draw(_),
             )
             | Edit::Character(_, CharacterEdit::Remove | CharacterEdit::RenameState { .. })
+            | Edit::Specimen(
+                _,
+                SpecimenEdit::Add(_)
+                | SpecimenEdit::OfKind(_)
+                | SpecimenEdit::Picture(_)
+                | SpecimenEdit::Judge { .. }
+                | SpecimenEdit::Remove,
+            )
             | Edit::Key(..)
             | Edit::BackTo(_) => continue,
         };

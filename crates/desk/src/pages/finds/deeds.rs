@@ -108,6 +108,14 @@ pub(super) static ADD_PICTURES: Form<KindId> = Form {
     },
 };
 
+/// It is drawn as its table says again.
+pub(super) static DRAWING_AWAY: Form<KindId> = Form {
+    path: "/do/drawing-away",
+    read: kind_of,
+    rests_on: nothing,
+    act: |id, at| Ok(Deed::edits([Edit::Kind(id, KindEdit::Draw(None))], own_page(at, id))),
+};
+
 /// More kinds than the screens hold.
 pub(super) fn too_many(t: Tongue) -> Refused {
     Refused::count(t, "finds-too-many", MOST_KINDS)

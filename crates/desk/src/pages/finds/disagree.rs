@@ -41,7 +41,7 @@ pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> M
                         ul {
                             @for (place, (source, saying)) in said.sources(*kind, *at).into_iter().enumerate() {
                                 li {
-                                    @let by_heaps = collection.cells.said(*kind, *at, source).is_empty();
+                                    @let by_heaps = !collection.says_itself(*kind, *at, source);
                                     (says(t, source, saying, by_heaps)) " "
                                     @if let Some(text) = saying.text() {
                                         button id={(id) "-" (place)} name="text" value=(text) {

@@ -14,8 +14,8 @@ use crate::desk::Desk;
 use crate::forms::hidden;
 use crate::pages::cell;
 use crate::pages::finds::deeds::{
-    ADD_PICTURES, DESCRIBE, KIND_FIELDS, LONGEST_NAME, LONGEST_TEXT, MERGE, MOST_PICTURES,
-    PICTURE_AWAY, PICTURE_FIRST, SPLIT, TAKE_OUT,
+    ADD_PICTURES, DESCRIBE, DRAWING_AWAY, KIND_FIELDS, LONGEST_NAME, LONGEST_TEXT, MERGE,
+    MOST_PICTURES, PICTURE_AWAY, PICTURE_FIRST, SPLIT, TAKE_OUT,
 };
 use crate::pages::frame::{self, Parts, Screen};
 
@@ -66,7 +66,19 @@ fn pictures(view: &View<'_>) -> Markup {
     let pictures = &view.kind.pictures;
     html! {
         @if let (true, Some(drawing)) = (pictures.is_empty(), &view.drawing) {
-            div.from-table { (drawing) p.quiet { (t.say("finds-drawn")) } }
+            div.from-table {
+                (drawing)
+                p.quiet { (t.say(if view.kind.drawing.is_some() { "finds-drawn-leaf" } else { "finds-drawn" })) }
+            }
+        }
+        @if view.kind.drawing.is_some() {
+            @if let (false, Some(drawing)) = (pictures.is_empty(), &view.drawing) {
+                div.from-table { (drawing) p.quiet { (t.say("finds-drawn-beside")) } }
+            }
+            form method="post" action=(DRAWING_AWAY.path) {
+                (of_kind_fields(view))
+                button.quiet #drawing-away { (t.say("finds-drawing-away")) }
+            }
         }
         @if !pictures.is_empty() {
             ul.prints {
@@ -182,6 +194,10 @@ fn table_says(view: &View<'_>) -> Markup {
             }
         }
         p { a href="/table" { (t.say("finds-to-table")) } }
+        @let leaves = collection.specimens_of(view.id);
+        @if leaves > 0 {
+            p { a href="/leaves" { (t.say("leaves-link")) } " (" (t.count("leaves-count", leaves)) ")" }
+        }
     }
 }
 
@@ -269,7 +285,10 @@ pub(crate) fn drawn_line<'k>(
     mut kinds: impl Iterator<Item = &'k KindId>,
     laid: Option<&Laid>,
 ) -> Markup {
-    let bare = |id| collection.kinds.get(id).is_some_and(|kind| kind.pictures.is_empty());
+    let bare = |id| {
+        let kind = collection.kinds.get(id);
+        kind.is_some_and(|kind| kind.pictures.is_empty() && kind.drawing.is_none())
+    };
     let drawn = |id: &KindId| laid.is_some_and(|laid| of_kind(laid, *id).is_some());
     let some = kinds.any(|id| bare(id) && drawn(id));
     html! { @if some { p.quiet { (t.say("finds-drawn")) } } }

@@ -52,6 +52,9 @@ impl Told {
         if taken.pictures > 0 {
             said.push(t.count("finds-no-pictures", taken.pictures));
         }
+        if taken.here_already > 0 {
+            said.push(t.count("finds-leaves-here", taken.here_already));
+        }
         let far = sheets.leaves.as_ref().map(|leaves| far(t, leaves)).unwrap_or_default();
         Self { left: taken.left.clone(), said, far }
     }

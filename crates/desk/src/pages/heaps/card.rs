@@ -186,7 +186,10 @@ fn sentences(top: &Top<'_>, kind: KindId, at: CharacterId) -> Vec<String> {
             }
         }
     };
-    let typed = top.desk.history.now.cells.sources(kind, at).into_iter();
+    let collection = &top.desk.history.now;
+    let typed = top.laid.said.sources(kind, at).into_iter();
+    let typed = typed.filter(|(who, _)| collection.says_itself(kind, at, who));
+    let typed = typed.filter_map(|(who, saying)| Some((who, saying.text()?)));
     let typed = typed.map(|(who, text)| {
         let who = if who.is_empty() { t.say("table-itself") } else { who.to_owned() };
         t.with("table-says", &[("who", &who), ("text", &text)])

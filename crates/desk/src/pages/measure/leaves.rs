@@ -42,6 +42,11 @@ pub(super) const UNDO: &str = "undo-mend";
 pub(super) const RULER: [&str; 3] = ["ruler-one", "ruler-other", "ruler-mm"];
 pub(super) const RULER_LIES: &str = "ruler-lies";
 
+/// What is typed of a leaf: its kind, which plant it is of, which part of it; and of all in the
+/// picture: where and when they were found.
+pub(super) const OF_LEAF: [&str; 3] = ["name", "plant", "part"];
+pub(super) const OF_PICTURE: [&str; 2] = ["where", "when"];
+
 /// What was left out has letters in the picture.
 const LETTERS: &str = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
@@ -80,10 +85,11 @@ pub(super) fn page(
                 @if sheet.now.leaves.is_empty() { p { (t.say("scan-no-leaf")) } }
                 @else {
                     p #naming { (t.say("scan-naming")) }
-                    (kinds(&desk.history.now))
+                    (offered(t, &desk.history.now))
                     ol.leaves {
                         @for leaf in &sheet.now.leaves { (card(asked, sheet, leaf)) }
                     }
+                    (found_at(asked))
                     button.main #measure-look { (t.say("scan-look")) }
                 }
             }
@@ -123,10 +129,16 @@ pub(super) fn carried(
             @let typed = asked.cut(field, 40);
             @if !typed.is_empty() { input type="hidden" name=(field) value=(typed); }
         }
+        @for field in OF_PICTURE.iter().filter(|_| with_fields.is_none()) {
+            @let typed = asked.cut(field, LONGEST_NAME);
+            @if !typed.is_empty() { input type="hidden" name=(field) value=(typed); }
+        }
         @for number in sheet.numbers().into_iter().filter(|number| !has_field(*number)) {
-            @let field = format!("name-{number}");
-            @let name = asked.cut(&field, LONGEST_NAME);
-            @if !name.is_empty() { input type="hidden" name=(field) value=(name); }
+            @for of in OF_LEAF {
+                @let field = format!("{of}-{number}");
+                @let typed = asked.cut(&field, LONGEST_NAME);
+                @if !typed.is_empty() { input type="hidden" name=(field) value=(typed); }
+            }
         }
     }
 }
@@ -181,11 +193,50 @@ fn scale(asked: &Asked<'_>, sheet: &Sheet, again: bool) -> Markup {
     }
 }
 
+/// Where and when all of them were found.
+fn found_at(asked: &Asked<'_>) -> Markup {
+    let t = asked.tongue;
+    html! {
+        fieldset.found-at {
+            legend { (t.say("scan-found-at")) }
+            div.one-line {
+                @for (field, label) in OF_PICTURE.into_iter().zip(["scan-where", "scan-when"]) {
+                    div {
+                        label for=(field) { (t.say(label)) }
+                        input id=(field) name=(field) maxlength=(LONGEST_NAME) dir="auto" autocomplete="off"
+                            value=(asked.cut(field, LONGEST_NAME));
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Which plant a leaf is of, and which part of it: what a range rests on, and why leaves of one
+/// kind differ.
+fn which_plant(asked: &Asked<'_>, number: usize) -> Markup {
+    let t = asked.tongue;
+    html! {
+        @for (of, label) in OF_LEAF.into_iter().skip(1).zip(["scan-plant", "scan-part"]) {
+            @let field = format!("{of}-{number}");
+            label for=(field) { (t.say(label)) }
+            input id=(field) name=(field) maxlength=(LONGEST_NAME) dir="auto" autocomplete="off"
+                list=[(of == "part").then_some("parts")] value=(asked.cut(&field, LONGEST_NAME));
+        }
+    }
+}
+
+/// Parts of a plant whose leaves differ.
+const PARTS: [&str; 3] = ["scan-part-sun", "scan-part-shade", "scan-part-sucker"];
+
 /// The kinds so far, offered while one types.
-fn kinds(collection: &Collection) -> Markup {
+fn offered(t: Tongue, collection: &Collection) -> Markup {
     let names: BTreeSet<String> =
         collection.kinds.keys().map(|id| collection.name(*id)).collect();
-    html! { datalist #kinds { @for name in names { option value=(name) {} } } }
+    html! {
+        datalist #kinds { @for name in names { option value=(name) {} } }
+        datalist #parts { @for part in PARTS { option value=(t.say(part)) {} } }
+    }
 }
 
 /// What was left out, and a way to take a thing of it for a leaf.
@@ -247,8 +298,10 @@ fn card(asked: &Asked<'_>, sheet: &Sheet, leaf: &Leaf) -> Markup {
                 }
                 @if !leaf.form.is_empty() { p { (leaf.form) } }
                 @for note in leaf.notes.iter().filter(|note| **note != LeafNote::Rubbed) { p.quiet { (say::leaf_note(t, *note)) } }
-                details {
+                @let typed = |of: &&str| !asked.cut(&format!("{of}-{number}"), LONGEST_NAME).is_empty();
+                details open[OF_LEAF[1..].iter().any(typed)] {
                     summary { (t.say("scan-more")) }
+                    (which_plant(asked, number))
                     dl.measures {
                         @for one in others {
                             div { dt { (say::measurand(t, one.what)) } dd { (say::amount(t, &one)) } }

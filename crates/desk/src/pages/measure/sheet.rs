@@ -10,11 +10,12 @@ mod mended;
 use std::collections::BTreeSet;
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
+use spinney_exchange::drawn;
 use spinney_measure::{Small, Upright};
 use spinney_model::limits::{SCREENS_LEAVES, SCREENS_SCAN_PIXELS};
 use spinney_model::{
-    Aside, CannotMend, LeafForm, LeafNote, LeftOut, Measurand, Measure, MeasuredIn,
-    MeasuredLeaf, Mend, PictureError, PictureScale,
+    Aside, CannotMend, KeptDrawing, LeafForm, LeafNote, LeftOut, Measurand, Measure,
+    MeasuredIn, MeasuredLeaf, Mend, PictureError, PictureScale,
 };
 use spinney_press::picture;
 use spinney_voice::Tongue;
@@ -96,6 +97,8 @@ pub(super) struct Leaf {
     pub(super) lines: [Vec<[f64; 2]>; 5],
     /// Alone and upright: a JPEG file in base64.
     pub(super) picture: String,
+    /// In lines, in hundredths of a mm; None: it cannot be drawn.
+    drawn: Option<KeptDrawing>,
 }
 
 /// Why there is nothing to show.
@@ -163,8 +166,9 @@ impl Sheet {
         if measured.leaves.len() > SCREENS_LEAVES {
             return Err(NoSheet::Many(measured.leaves.len()));
         }
+        let mm = picture.scale.mm();
         let leaf = |leaf: &MeasuredLeaf| {
-            Leaf::of(t, leaf, spinney_measure::upright(&picture, &leaf.lines)?)
+            Leaf::of(t, leaf, mm, spinney_measure::upright(&picture, &leaf.lines)?)
         };
         let leaves = measured.leaves.iter().map(leaf).collect::<Result<_, _>>()?;
         let shown = picture::photograph(measured.size, picture.pixels.into_raw(), LONGEST);
@@ -210,6 +214,11 @@ impl Sheet {
         self.now.scale.mm().is_some()
     }
 
+    /// The drawing of a leaf, where its size is known.
+    pub(super) fn drawing<'l>(&self, leaf: &'l Leaf) -> Option<&'l KeptDrawing> {
+        leaf.drawn.as_ref().filter(|_| self.has_lengths())
+    }
+
     /// A measure of a leaf, as far as it is known.
     pub(super) fn measure(&self, leaf: &Leaf, what: Measurand) -> Option<Measure> {
         let known = self.has_lengths() || what.unit() == MeasuredIn::Ratio;
@@ -220,14 +229,19 @@ impl Sheet {
 }
 
 impl Leaf {
-    fn of(t: Tongue, leaf: &MeasuredLeaf, alone: Upright) -> Result<Self, PictureError> {
+    fn of(
+        t: Tongue,
+        leaf: &MeasuredLeaf,
+        mm: Option<f64>,
+        alone: Upright,
+    ) -> Result<Self, PictureError> {
         let alone = picture::photograph(alone.size, alone.rgba, LONGEST_LEAF);
         let alone = alone.map_err(|_| PictureError::NotRead)?;
-        Ok(Self::with_picture(t, leaf, STANDARD.encode(alone)))
+        Ok(Self::with_picture(t, leaf, mm, STANDARD.encode(alone)))
     }
 
-    /// A leaf of which there is a picture.
-    fn with_picture(t: Tongue, leaf: &MeasuredLeaf, picture: String) -> Self {
+    /// A leaf of which there is a picture; `mm`: how long a pixel is.
+    fn with_picture(t: Tongue, leaf: &MeasuredLeaf, mm: Option<f64>, picture: String) -> Self {
         let lines = &leaf.lines;
         let all = [
             lines.outline.clone(),
@@ -244,6 +258,8 @@ impl Leaf {
             measures: measures.collect(),
             notes: leaf.notes.clone(),
             form: form_in_words(t, &leaf.form),
+            drawn: spinney_draw::of_measured(lines, &leaf.form, mm)
+                .and_then(|drawing| spinney_press::lines::kept(&drawing)),
             lines: all,
             picture,
         }
@@ -263,8 +279,20 @@ impl Leaf {
             };
             measure.map(|(value, half)| (value * by, half * by))
         });
-        Self { measures: measures.collect(), ..self }
+        let measures = measures.collect();
+        let drawn = self.drawn.and_then(|drawing| scaled(drawing, share));
+        Self { measures, drawn, ..self }
     }
+}
+
+/// A drawing so many times as large; None: no drawing is.
+fn scaled(drawing: KeptDrawing, share: f64) -> Option<KeptDrawing> {
+    let by = |number: i32| (f64::from(number) * share).round() as i32;
+    let mut drawing = KeptDrawing { frame: drawing.frame.map(by), ..drawing };
+    for (x, y) in drawing.strokes.iter_mut().flat_map(|stroke| &mut stroke.points) {
+        (*x, *y) = (by(*x), by(*y));
+    }
+    drawn::read(&drawn::write(&drawing))
 }
 
 /// How a leaf is made, as far as that does not hang on how large its dots are: that may be said later.

@@ -7,13 +7,16 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
-use spinney_collection::measured::{LENGTHS, Named, OfKind, Plan, Ranged};
+use spinney_collection::Collection;
+use spinney_collection::measured::{LENGTHS, Named, OfKind, Plan, Ranged, Shown};
+use spinney_model::{KeptDrawing, KindEdit, SpecimenField};
 
 use crate::asked::{Asked, Deed, What};
 use crate::desk::Desk;
 use crate::forms::{At, Fact, Form, hidden, nothing};
 use crate::pages::finds::add::small_enough;
 use crate::pages::finds::deeds::LONGEST_NAME;
+use crate::pages::finds::kind::svg;
 use crate::pages::finds::left::odd_unit;
 use crate::pages::frame::{Parts, Screen};
 use crate::pages::measure::leaves::{self, told};
@@ -30,8 +33,20 @@ const NOBODY_KNOWS: &str = "?";
 fn named(asked: &Asked<'_>, sheet: &Sheet) -> Result<Vec<Option<Named>>, Refused> {
     let leaf = |leaf: &Leaf| {
         let kind = asked.typed(&format!("name-{}", leaf.number), LONGEST_NAME)?;
-        let lengths = LENGTHS.map(|what| sheet.measure(leaf, what).map(|one| one.value));
-        Ok((!kind.is_empty() && kind != NOBODY_KNOWS).then_some(Named { kind, lengths }))
+        let lengths = LENGTHS.map(|what| sheet.measure(leaf, what));
+        let lengths = lengths.map(|one| one.map(|one| (one.value, one.plus_minus)));
+        let of_leaf =
+            |field: &str| asked.typed(&format!("{field}-{}", leaf.number), LONGEST_NAME);
+        let file: String = sheet.file.chars().take(LONGEST_NAME).collect();
+        let fields = vec![
+            (SpecimenField::Called, format!("{}, {file}", leaf.number)),
+            (SpecimenField::WhichPlant, of_leaf("plant")?),
+            (SpecimenField::Where, asked.typed("where", LONGEST_NAME)?),
+            (SpecimenField::When, asked.typed("when", LONGEST_NAME)?),
+            (SpecimenField::Part, of_leaf("part")?),
+        ];
+        let is_named = !kind.is_empty() && kind != NOBODY_KNOWS;
+        Ok(is_named.then_some(Named { kind, lengths, fields }))
     };
     let named: Vec<Option<Named>> =
         sheet.now.leaves.iter().map(leaf).collect::<Result<_, _>>()?;
@@ -92,8 +107,7 @@ fn of_kind(
     let first = kind.leaves.first().map(|leaf| &sheet.now.leaves[*leaf]);
     let numbers: Vec<String> =
         kind.leaves.iter().map(|leaf| sheet.now.leaves[*leaf].number.to_string()).collect();
-    let there = kind.id.and_then(|id| desk.history.now.kinds.get(&id));
-    let bare = there.is_none_or(|kind| kind.pictures.is_empty());
+    let bare = bare(&desk.history.now, kind);
     html! {
         li {
             @if let Some(leaf) = first {
@@ -109,12 +123,41 @@ fn of_kind(
                     }
                 }
                 @for range in &kind.ranges { (ranged(asked, at, range)) }
+                @if let Some((leaf, drawing)) = first.and_then(|leaf| Some((leaf, sheet.drawing(leaf)?))) {
+                    (as_drawing(asked, at, leaf.number, drawing, bare))
+                }
                 @if kind.ranges.iter().any(|one| one.fits && one.together.leaves == 1) {
                     p.finding.look { (t.say("scan-one-leaf")) }
                 }
             }
         }
     }
+}
+
+/// The leaf in lines, for whoever wants it to stand for its kind.
+fn as_drawing(
+    asked: &Asked<'_>,
+    kind: usize,
+    number: usize,
+    drawing: &KeptDrawing,
+    bare: bool,
+) -> Markup {
+    let t = asked.tongue;
+    let id = draw_field(kind);
+    html! {
+        p.choice.as-drawing {
+            input type="checkbox" id=(id) name="draw" value=(id)
+                checked[asked.request.fields("draw").any(|sent| sent == id)];
+            label for=(id) {
+                (svg(&drawing.drawing(), "leaf drawn"))
+                (t.with(if bare { "scan-draw" } else { "scan-draw-beside" }, &[("number", &number)]))
+            }
+        }
+    }
+}
+
+fn draw_field(kind: usize) -> String {
+    format!("draw-{kind}")
 }
 
 fn ranged(asked: &Asked<'_>, kind: usize, one: &Ranged) -> Markup {
@@ -151,7 +194,13 @@ fn instead_field(kind: usize, length: usize) -> String {
     format!("instead-{kind}-{length}")
 }
 
-/// Named leaves become finds, pictures and ranges.
+/// Whether a kind has no picture yet.
+fn bare(collection: &Collection, kind: &OfKind) -> bool {
+    let there = kind.id.and_then(|id| collection.kinds.get(&id));
+    there.is_none_or(|kind| kind.pictures.is_empty())
+}
+
+/// Named leaves become finds, pictures, and single leaves from which ranges follow.
 pub(super) static TAKE: Form<Sheet> = Form {
     path: "/do/take-leaves",
     read: |at| mend::sheet_of(at.asked),
@@ -179,14 +228,31 @@ fn take(sheet: &Sheet, at: &At<'_>) -> Result<Deed, Refused> {
         (0..plan.kinds.len()).flat_map(|kind| (0..LENGTHS.len()).map(move |at| (kind, at)));
     let instead =
         all.filter(|(kind, at)| sent.contains(instead_field(*kind, *at).as_str())).collect();
-    let mut kept: BTreeMap<usize, Vec<u8>> = BTreeMap::new();
-    let picture = |leaf: usize| {
-        let bytes = pictures::bare(sheet.now.leaves[leaf].file()?).ok()?;
+    let mut kept: BTreeMap<String, Vec<u8>> = BTreeMap::new();
+    let mut keep = |bytes: Vec<u8>| {
         let name = pictures::name(&bytes);
-        kept.insert(leaf, bytes);
-        Some(name)
+        kept.insert(name.clone(), bytes);
+        name
     };
-    let edits = plan.edits(collection, &words, &instead, picture);
+    let drawn: BTreeSet<&str> = asked.request.fields("draw").collect();
+    let mut shown: Vec<Shown> = vec![Shown::default(); sheet.now.leaves.len()];
+    for (at, kind) in plan.kinds.iter().enumerate() {
+        for (nth, place) in kind.leaves.iter().enumerate() {
+            let leaf = &sheet.now.leaves[*place];
+            let Some(file) = leaf.file() else { continue };
+            let drawing = sheet.drawing(leaf).filter(|_| nth == 0);
+            let drawing = drawing.filter(|_| drawn.contains(draw_field(at).as_str()));
+            shown[*place] = Shown {
+                alone: pictures::small(&file).ok().map(&mut keep),
+                of_kind: match drawing {
+                    Some(drawing) => Some(KindEdit::Draw(Some(drawing.clone()))),
+                    None if nth > 0 || !bare(collection, kind) => None,
+                    None => pictures::bare(file).ok().map(&mut keep).map(KindEdit::AddPicture),
+                },
+            };
+        }
+    }
+    let edits = plan.edits(collection, &words, (&leaves, &shown), &instead);
     let edits = edits.map_err(|odd| odd_unit(asked.tongue, &odd))?;
     small_enough(collection, asked, &edits)?;
     let to = match plan.kinds.iter().any(|kind| kind.ranges.iter().any(|one| one.fits)) {

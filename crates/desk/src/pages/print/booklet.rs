@@ -7,6 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use spinney_collection::keys::Made;
+use spinney_collection::laid::chosen_first;
 use spinney_model::{Drawing, KeyId, Matrix, Standing};
 use spinney_press::{Booklet, Drawn, Letters, Picture, Sizes, Stamp};
 use spinney_voice::Tongue;
@@ -64,6 +65,7 @@ impl Bound {
         let standing = made.standing(drawn);
         let today = asked.request.today.clone();
         let drawings = spinney_draw::of_kinds(&matrix);
+        let drawings = chosen_first(&desk.history.now, &made.layer.kinds, drawings);
         let tongue = asked.tongue;
         Ok(Some(Self {
             matrix,

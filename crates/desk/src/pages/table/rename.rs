@@ -150,6 +150,7 @@ pub(super) static LAY_OVER: Form<(String, Source)> = Form {
             }
             Edit::Kind(..)
             | Edit::Character(..)
+            | Edit::Specimen(..)
             | Edit::Scene(..)
             | Edit::Key(..)
             | Edit::BackTo(_) => true,

@@ -159,8 +159,7 @@ fn notes(
 ) -> Option<Markup> {
     let cells = view.said();
     let said = cells.sources(kind, at);
-    let by_heaps =
-        |who: &str| !who.is_empty() && collection.cells.said(kind, at, who).is_empty();
+    let by_heaps = |who: &str| !who.is_empty() && !collection.says_itself(kind, at, who);
     let who_says = || who_says(t, &said, by_heaps);
     let differ = match cells.agreed(kind, at) {
         Agreed::Contradicted => Some(differ(t, kind, at, &cells.choices(kind, at), who_says())),

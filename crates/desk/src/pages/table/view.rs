@@ -238,7 +238,7 @@ pub(super) fn choices(t: Tongue, collection: &Collection, view: &View) -> Markup
 /// Everybody who has a view of their own, each spelling once.
 fn groups(collection: &Collection) -> Vec<&str> {
     let mut seen = BTreeSet::new();
-    collection.cells.who().into_iter().filter(|who| seen.insert(folded(who))).collect()
+    collection.who().into_iter().filter(|who| seen.insert(folded(who))).collect()
 }
 
 /// What a column is measured in: as its sheet says, or as the reader took it.

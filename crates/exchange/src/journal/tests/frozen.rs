@@ -16,6 +16,7 @@ const FROZEN: [&str; VERSION as usize] = [
     include_str!("words_3.txt"),
     include_str!("words_4.txt"),
     include_str!("words_5.txt"),
+    include_str!("words_6.txt"),
 ];
 
 /// What a type of ours takes for this: its variants, or the fields of one of them, as the
@@ -43,10 +44,12 @@ fn values(change: &str, field: &str) -> Vec<(Option<String>, Value)> {
     };
     let plain = |value: Value| vec![(None, value)];
     match (change, field) {
-        (_, "kind" | "kept" | "gone" | "character" | "key") => plain(json!(1)),
-        (_, "name" | "text" | "source" | "from" | "to" | "words" | "picture") => {
-            plain(json!("1"))
-        }
+        (_, "kind" | "kept" | "gone" | "character" | "key" | "specimen") => plain(json!(1)),
+        (
+            _,
+            "name" | "text" | "source" | "from" | "to" | "words" | "picture" | "plus_minus",
+        ) => plain(json!("1")),
+        (_, "drawing") => plain(json!("0 0 9 9|outline 1 1 2 2")),
         (_, "at") => plain(json!("yn")),
         ("describe_kind", "what") => chosen(words::KIND_FIELDS),
         ("describe_character", "what") => chosen(words::CHARACTER_FIELDS),
@@ -54,6 +57,8 @@ fn values(change: &str, field: &str) -> Vec<(Option<String>, Value)> {
         ("wish", "what") => {
             chosen(&[words::WISH_FIELDS, &[words::NEVER, words::KINDS]].concat())
         }
+        ("describe_specimen", "what") => chosen(words::SPECIMEN_FIELDS),
+        ("judge_specimen", "judged") => [chosen(words::JUDGED), plain(Value::Null)].concat(),
         ("sort", "side") => [chosen(words::SIDES), plain(Value::Null)].concat(),
         ("ask", "ask") => {
             let meanings = taken::<Meaning>(json!({"?": {}})).into_iter().map(|meaning| {

@@ -1,10 +1,8 @@
 //! How leaves spread, for a terminal: headings, and under each the sentences of `voice`.
 
-use std::cmp::Ordering;
-use std::collections::BTreeMap;
 use std::fmt::Write;
 
-use spinney_model::{Cut, Matrix, Specimens, Spread, TaxonIx};
+use spinney_model::{Matrix, Specimens, Spread};
 use spinney_voice::{Tongue, spread as say};
 
 use crate::report::{self, Ink};
@@ -72,7 +70,7 @@ impl Text<'_> {
             self.say(1, &t.say("spread-too-many-kinds"));
             return;
         };
-        let pairs = best_of_pairs(cuts);
+        let pairs = spinney_check::best_of_pairs(cuts);
         if pairs.is_empty() {
             let none = match self.matrix.taxa().len() {
                 1 => "spread-one-kind",
@@ -90,30 +88,4 @@ impl Text<'_> {
             more => self.say(1, &t.count("spread-more-pairs", more)),
         }
     }
-}
-
-/// The best cut of every two kinds, those with the most on the wrong side first.
-fn best_of_pairs(cuts: &[Cut]) -> Vec<&Cut> {
-    // What was not estimated is not the worst: then it counts how many are wrong now.
-    let expected = |cut: &Cut| {
-        let now = [0, 1].map(|side| cut.wrong[side] as f64 / cut.finds[side] as f64);
-        let now = now.iter().sum::<f64>() / 2.0;
-        let normal = cut.normal_share().unwrap_or(now);
-        (cut.left_out_share().unwrap_or(normal), normal)
-    };
-    let order = |one: &Cut, other: &Cut| {
-        expected(one).partial_cmp(&expected(other)).unwrap_or(Ordering::Equal)
-    };
-    let mut best = BTreeMap::<[TaxonIx; 2], &Cut>::new();
-    for cut in cuts {
-        let mut pair = cut.taxa;
-        pair.sort_unstable();
-        let known = best.entry(pair).or_insert(cut);
-        if order(cut, known) == Ordering::Less {
-            *known = cut;
-        }
-    }
-    let mut pairs: Vec<&Cut> = best.into_values().collect();
-    pairs.sort_by(|one, other| order(other, one));
-    pairs
 }

@@ -3,7 +3,7 @@
 //! From numbers, words and files to texts, and from texts that anybody may have sent to a sheet or to
 //! nothing: numbers are numbers, words are of a list, files are base64.
 
-use spinney_exchange::mends;
+use spinney_exchange::{drawn, mends};
 use spinney_model::limits::{PICTURE_PIXELS, SCREENS_LEAVES};
 use spinney_model::{Aside, Doubt, LeafNote, LeftOut, Measurand, Mend, NoScale, PictureScale};
 
@@ -44,6 +44,8 @@ impl Sheet {
             fields.push((format!("leaf-{}", leaf.number), leaf.in_words()));
             fields.push((format!("form-{}", leaf.number), leaf.form.clone()));
             fields.push((format!("cut-{}", leaf.number), leaf.picture.clone()));
+            let drawn = leaf.drawn.as_ref().map(drawn::write);
+            fields.extend(drawn.map(|text| (format!("drawn-{}", leaf.number), text)));
         }
         fields
     }
@@ -69,7 +71,8 @@ impl Sheet {
                 let picture = request.field(&format!("cut-{number}"));
                 let leaf = Leaf::of_words(number, said, (size, picture))?;
                 let form = request.field(&format!("form-{number}"));
-                Some(Leaf { form: form.chars().take(LONGEST_FORM).collect(), ..leaf })
+                let drawn = drawn::read(request.field(&format!("drawn-{number}")));
+                Some(Leaf { form: form.chars().take(LONGEST_FORM).collect(), drawn, ..leaf })
             };
             (!said.is_empty()).then(leaf)
         };
@@ -143,6 +146,7 @@ impl Leaf {
             measures: (measures.len() == Measurand::ALL.len()).then_some(measures)?,
             notes: notes.collect::<Option<_>>()?,
             form: String::new(),
+            drawn: None,
             lines: lines.try_into().ok().filter(|_| outlined)?,
             picture: base64(picture)?,
         })

@@ -33,7 +33,7 @@ impl Sheet {
         if after.leaves.len() > SCREENS_LEAVES {
             return Err(NotMended::Many(after.leaves.len()));
         }
-        let leaves = after.leaves.iter().map(|leaf| self.leaf(t, leaf));
+        let leaves = after.leaves.iter().map(|leaf| self.leaf(t, leaf, after.mm));
         let leaves = leaves.collect::<Result<_, _>>()?;
         let left_out = spinney_measure::without(&self.found.left_out, &after.taken);
         let scale = match after.mm.map(|mm| PictureScale::OfRuler { dpi: 25.4 / mm }) {
@@ -45,7 +45,13 @@ impl Sheet {
         Ok(Self { now, mends, ..self.clone() })
     }
 
-    fn leaf(&self, t: Tongue, after: &LeafAfterMends) -> Result<Leaf, NotMended> {
+    fn leaf(
+        &self,
+        t: Tongue,
+        after: &LeafAfterMends,
+        mm: Option<f64>,
+    ) -> Result<Leaf, NotMended> {
+        let mm = mm.or(Some(25.4 / self.pixels(self.dpi)));
         let found = |number| {
             let leaf = self.found.leaves.iter().find(|leaf| leaf.number == number);
             leaf.ok_or(NotMended::Damaged)
@@ -54,14 +60,14 @@ impl Sheet {
             None => found(after.number).cloned(),
             Some(leaf) if after.lies_as_found => {
                 let picture = found(after.number)?.picture.clone();
-                Ok(Leaf::with_picture(t, leaf, picture))
+                Ok(Leaf::with_picture(t, leaf, mm, picture))
             }
             Some(leaf) => {
                 let alone = match after.of.as_slice() {
                     [only] => out_of_leaf(found(*only)?, leaf)?,
                     _ => self.out_of_picture(leaf)?,
                 };
-                Ok(Leaf::of(t, leaf, alone)?)
+                Ok(Leaf::of(t, leaf, mm, alone)?)
             }
         }
     }
