@@ -195,17 +195,19 @@ impl Margin<'_> {
         let width = middle(all.iter().flatten().map(|tooth| tooth.width));
         let height = middle(all.iter().flatten().map(|tooth| tooth.height));
         for (lobe, teeth) in lobes.iter().zip(&mut all) {
-            teeth.retain(|tooth| tooth.width <= APART * width);
-            let (Some(first), Some(last)) = (lobe.sinuses.first(), lobe.sinuses.last()) else {
-                continue;
-            };
-            let ends = [(first.at, lobe.from), (last.at, lobe.to)];
-            let ends = ends.map(|(at, end)| self.at_end(at, end, width));
+            // Where rows begin and end: at the ends of the lobe, and where plain edge is between.
+            let plain = teeth.extract_if(.., |tooth| tooth.width > APART * width);
+            let mut ends: Vec<[usize; 2]> =
+                plain.flat_map(|it| [it.ends, [it.ends[1], it.ends[0]]]).collect();
+            if let (Some(first), Some(last)) = (lobe.sinuses.first(), lobe.sinuses.last()) {
+                ends.extend([[first.at, lobe.from], [last.at, lobe.to]]);
+            }
             let high = |tooth: &Tooth| {
                 let of_tip = (tooth.ends[0]..=tooth.ends[1]).contains(&lobe.tip);
                 height > 0.0 && tooth.height >= AT_END * height && !of_tip
             };
-            teeth.extend(ends.into_iter().flatten().filter(high));
+            let at_ends = ends.into_iter().filter_map(|[at, end]| self.at_end(at, end, width));
+            teeth.extend(at_ends.filter(high));
         }
         let mut teeth: Vec<Tooth> = all.into_iter().flatten().collect();
         teeth.sort_by_key(|tooth| tooth.tip);

@@ -22,6 +22,8 @@ pub(crate) struct Sinus {
     pub(crate) lid: [usize; 2],
     /// How far the innermost place is below the lid.
     pub(crate) depth: f64,
+    /// Its lid does not reach beyond these: what is behind them belongs to another one.
+    within: [usize; 2],
 }
 
 /// The sinuses of a line, in their order.
@@ -53,7 +55,8 @@ impl<'l> Turns<'l> {
                 }
             }
         }
-        let blank = |at| Sinus { at, lid: [at, at], depth: 0.0 };
+        let within = [0, line.len().saturating_sub(1)];
+        let blank = |at| Sinus { at, lid: [at, at], depth: 0.0, within };
         let mut found =
             Self { line, sinuses: places.into_iter().map(blank).collect(), corners };
         (0..found.sinuses.len()).for_each(|at| found.look_again(at));
@@ -67,12 +70,31 @@ impl<'l> Turns<'l> {
         loop {
             let out = self.sinuses.iter().enumerate().filter(|(_, it)| !kept(self.line, it));
             let least = out.min_by(|a, b| a.1.depth.total_cmp(&b.1.depth)).map(|(at, _)| at);
-            let Some(at) = least.or_else(|| self.beside_flat()) else { return };
-            self.sinuses.remove(at);
-            if at > 0 {
-                self.look_again(at - 1);
+            match least.or_else(|| self.beside_flat()) {
+                Some(at) => self.take_away(at, least.is_none()),
+                None => return,
             }
-            if at < self.sinuses.len() {
+        }
+    }
+
+    /// Takes one away, and the lids of those beside it reach farther. One that is `part_of` the deeper one
+    /// beside it leaves the other one its lid: it would find the same place again and be
+    /// taken away in its turn, and so would a whole row of teeth.
+    fn take_away(&mut self, at: usize, part_of: bool) {
+        let gone = self.sinuses.remove(at);
+        let depth =
+            |at: Option<usize>| at.and_then(|at| self.sinuses.get(at)).map(|it| it.depth);
+        let (before, behind) = (at.checked_sub(1), Some(at));
+        let of_before = depth(before) > depth(behind);
+        let beside = [(before, 1, of_before), (behind, 0, !of_before)];
+        for (at, end, is_whole) in beside {
+            let Some((at, it)) = at.and_then(|at| Some((at, self.sinuses.get_mut(at)?))) else {
+                continue;
+            };
+            if part_of && !is_whole {
+                it.within[end] = gone.at;
+            } else {
+                it.within[end] = gone.within[end];
                 self.look_again(at);
             }
         }
@@ -102,9 +124,9 @@ impl<'l> Turns<'l> {
 
     /// Finds the lid of a sinus between the two beside it, and its innermost place below that.
     fn look_again(&mut self, at: usize) {
-        let before = at.checked_sub(1).map_or(0, |at| self.sinuses[at].at);
-        let behind = self.sinuses.get(at + 1).map_or(self.line.len() - 1, |next| next.at);
-        let middle = self.sinuses[at].at;
+        let Sinus { at: middle, within, .. } = self.sinuses[at];
+        let before = at.checked_sub(1).map_or(0, |at| self.sinuses[at].at).max(within[0]);
+        let behind = self.sinuses.get(at + 1).map_or(within[1], |it| it.at.min(within[1]));
         let from = self.corners.partition_point(|corner| *corner < before);
         let to = self.corners.partition_point(|corner| *corner <= behind);
         let Some([first, second]) = self.lid(&self.corners[from..to], middle) else { return };
@@ -112,7 +134,7 @@ impl<'l> Turns<'l> {
         let deepest = (first..=second).max_by(|a, b| below(*a).total_cmp(&below(*b)));
         if let Some(deepest) = deepest {
             self.sinuses[at] =
-                Sinus { at: deepest, lid: [first, second], depth: below(deepest) };
+                Sinus { at: deepest, lid: [first, second], depth: below(deepest), within };
         }
     }
 
