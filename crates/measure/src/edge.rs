@@ -30,6 +30,9 @@ const LOWEST: f64 = 6.0;
 const APART: f64 = 2.5;
 /// A tooth at the end of a row, which only one sinus bounds, is at least so high, of the usual height.
 const AT_END: f64 = 0.45;
+/// One between the last sinus and the tip of a lobe is at least so pointed, of the usual point: a tip that is
+/// round stands out from a sinus, too.
+const POINTED: f64 = 0.6;
 /// How sharply a wave turns at most within an eighth of its width, of how it turns on the whole: a
 /// point turns all at once, a sine by 0.56. Seen where it has so many pixels; a point of fewer than
 /// the second number of them is blunted by the scan.
@@ -194,6 +197,7 @@ impl Margin<'_> {
         let mut all: Vec<Vec<Tooth>> = lobes.iter().map(between).collect();
         let width = middle(all.iter().flatten().map(|tooth| tooth.width));
         let height = middle(all.iter().flatten().map(|tooth| tooth.height));
+        let point = middle(all.iter().flatten().map(|tooth| self.turn_at(tooth)));
         for (lobe, teeth) in lobes.iter().zip(&mut all) {
             // Where rows begin and end: at the ends of the lobe, and where plain edge is between.
             let plain = teeth.extract_if(.., |tooth| tooth.width > APART * width);
@@ -202,12 +206,19 @@ impl Margin<'_> {
             if let (Some(first), Some(last)) = (lobe.sinuses.first(), lobe.sinuses.last()) {
                 ends.extend([[first.at, lobe.from], [last.at, lobe.to]]);
             }
+            let before_tip = lobe.sinuses.iter().rfind(|sinus| sinus.at < lobe.tip);
+            let behind_tip = lobe.sinuses.iter().find(|sinus| sinus.at > lobe.tip);
+            let to_tip =
+                before_tip.into_iter().chain(behind_tip).map(|sinus| [sinus.at, lobe.tip]);
             let high = |tooth: &Tooth| {
                 let of_tip = (tooth.ends[0]..=tooth.ends[1]).contains(&lobe.tip);
                 height > 0.0 && tooth.height >= AT_END * height && !of_tip
             };
-            let at_ends = ends.into_iter().filter_map(|[at, end]| self.at_end(at, end, width));
-            teeth.extend(at_ends.filter(high));
+            let found = |ends: [usize; 2]| self.at_end(ends[0], ends[1], width).filter(high);
+            let at_ends: Vec<Tooth> = ends.into_iter().filter_map(found).collect();
+            let pointed = |tooth: &Tooth| self.turn_at(tooth) >= POINTED * point;
+            teeth.extend(to_tip.filter_map(found).filter(pointed));
+            teeth.extend(at_ends);
         }
         let mut teeth: Vec<Tooth> = all.into_iter().flatten().collect();
         teeth.sort_by_key(|tooth| tooth.tip);
@@ -234,20 +245,28 @@ impl Margin<'_> {
         Some(self.tooth([from, to?], false))
     }
 
+    /// By how many radians the edge turns at the tip of a tooth, over half of its width.
+    fn turn_at(&self, tooth: &Tooth) -> f64 {
+        let step = (tooth.width / 4.0).round() as usize;
+        let last = self.line.len() - 1;
+        self.turn(tooth.tip, [tooth.tip.saturating_sub(step), (tooth.tip + step).min(last)])
+    }
+
+    fn turn(&self, at: usize, off: [usize; 2]) -> f64 {
+        let [a, b, c] = [off[0], at, off[1]].map(|at| self.line[at]);
+        let angle = |a: Point, b: Point| (b[1] - a[1]).atan2(b[0] - a[0]);
+        let turn = angle(b, c) - angle(a, b);
+        turn.sin().atan2(turn.cos()).abs()
+    }
+
     /// Whether neither teeth nor sinuses have a point.
     fn round(&self, teeth: &[Tooth], width: f64) -> bool {
         let most = ROUND[usize::from(width >= WIDE[1])];
-        let turn = |at: usize, off: [usize; 2]| {
-            let [a, b, c] = [off[0], at, off[1]].map(|at| self.line[at]);
-            let angle = |a: Point, b: Point| (b[1] - a[1]).atan2(b[0] - a[0]);
-            let turn = angle(b, c) - angle(a, b);
-            turn.sin().atan2(turn.cos()).abs()
-        };
         let last = self.line.len() - 1;
         let sharp = |at: usize, ends: [usize; 2], width: f64| {
             let step = (EIGHTH * width).round() as usize;
             let near = [at.saturating_sub(step), (at + step).min(last)];
-            turn(at, near) / turn(at, ends).max(1e-6)
+            self.turn(at, near) / self.turn(at, ends).max(1e-6)
         };
         let whole = teeth.iter().filter(|tooth| tooth.whole);
         let tips = whole.map(|tooth| sharp(tooth.tip, tooth.ends, tooth.width));

@@ -119,6 +119,26 @@ fn teeth_are_counted_on_each_side_and_small_ones_make_an_edge_double_toothed() {
 }
 
 #[test]
+fn teeth_of_leaflets_are_counted_beside_their_stalks_and_up_to_their_tips() {
+    let leaflets =
+        Leaflets::Feather { pairs: 2, end: true, lean: 0.92, stagger: 0.0, stalk: 2.0 };
+    let leaf = FormPlan {
+        length: 34.0,
+        half_width: 0.22,
+        pitch: 4.8,
+        tooth: 1.7,
+        ..plan(Blade::Compound(leaflets), Margin::Serrate)
+    }
+    .leaf();
+    assert_eq!(leaf.truth.teeth, [20, 20]);
+    for turn in [0.3, 2.0, 5.0] {
+        let edge = form(&leaf, 300.0, turn).edge.expect("it is fine enough");
+        let found = edge.teeth.each_ref().map(Vec::len);
+        assert!(found.iter().all(|side| (19..=20).contains(side)), "{found:?}");
+    }
+}
+
+#[test]
 fn what_a_scan_is_too_coarse_for_is_not_guessed() {
     let fine = FormPlan { pitch: 1.4, tooth: 0.4, ..plan(Blade::Plain, Margin::Serrate) };
     let leaf = fine.leaf();
