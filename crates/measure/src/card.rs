@@ -29,7 +29,6 @@ pub(crate) fn flat(photograph: &RgbImage) -> Option<Picture> {
         pixels,
         scale: PictureScale::OfCard { dpi, off: tilt.off },
         halved: false,
-        of_file: false,
     })
 }
 

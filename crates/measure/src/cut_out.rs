@@ -216,15 +216,17 @@ fn within(covered: &[f32], (width, height): (usize, usize), (x, y): (usize, usiz
 fn colour_at(pixels: &RgbImage, [x, y]: Point) -> [u8; 3] {
     let most = |side: u32| f64::from(side - 1);
     let (x, y) = (x.clamp(0.0, most(pixels.width())), y.clamp(0.0, most(pixels.height())));
-    let (left, top) = (x as u32, y as u32);
-    let (right, bottom) =
-        ((left + 1).min(pixels.width() - 1), (top + 1).min(pixels.height() - 1));
-    let (across, down) = (x - f64::from(left), y - f64::from(top));
+    let (left, top) = (x as usize, y as usize);
+    let (wide, high) = (pixels.width() as usize, pixels.height() as usize);
+    let (right, bottom) = ((left + 1).min(wide - 1), (top + 1).min(high - 1));
+    let (across, down) = ((x - left as f64) as f32, (y - top as f64) as f32);
+    let corners = [(left, top), (right, top), (left, bottom), (right, bottom)];
+    let raw = pixels.as_raw();
+    let corners = corners.map(|(x, y)| &raw[3 * (y * wide + x)..][..3]);
     std::array::from_fn(|c| {
-        let at = |x, y| f64::from(pixels.get_pixel(x, y).0[c]);
-        let above = at(left, top) + across * (at(right, top) - at(left, top));
-        let below = at(left, bottom) + across * (at(right, bottom) - at(left, bottom));
-        (above + down * (below - above)).round() as u8
+        let [a, b, c, d] = corners.map(|pixel| f32::from(pixel[c]));
+        let (above, below) = (a + across * (b - a), c + across * (d - c));
+        (above + down * (below - above) + 0.5) as u8
     })
 }
 
@@ -237,6 +239,8 @@ fn packed(
     let mut encoder = png::Encoder::new(&mut file, width, height);
     encoder.set_color(png::ColorType::Rgba);
     encoder.set_depth(png::BitDepth::Eight);
+    // A person waits: a tenth larger, and packed in a third of the time.
+    encoder.set_compression(png::Compression::Fast);
     encoder.set_pixel_dims(mm.map(|mm| {
         let per_metre = (1000.0 / mm).round() as u32;
         png::PixelDimensions { xppu: per_metre, yppu: per_metre, unit: png::Unit::Meter }

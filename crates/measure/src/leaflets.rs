@@ -9,7 +9,7 @@
 use spinney_model::{Arrangement, Leaflets};
 
 use crate::pieces::Piece;
-use crate::polygon::{Point, distance};
+use crate::polygon::{Point, distance, square};
 use crate::stalk::Cut;
 
 /// What is thicker than so many times the stalk, and a pixel on each side, is no stalk.
@@ -29,7 +29,6 @@ const SLANTING: u16 = 7;
 
 /// A leaflet, in pixels.
 struct Core {
-    cells: usize,
     middle: Point,
     /// Its place nearest to the base of the leaf, and how far that is.
     foot: Point,
@@ -43,12 +42,13 @@ pub(crate) fn leaflets(piece: &Piece, cut: &Cut) -> Option<Leaflets> {
     let grid = Grid::of(piece, (cut.width / CELLS).floor().max(1.0) as u32);
     let half = THICKER * cut.width / 2.0 + ASIDE;
     let base = cut.base();
-    let mut cores = grid.cores(half, base);
-    let largest = cores.iter().map(|core| core.cells).max()?;
-    cores.retain(|core| core.cells as f64 >= LEAST * largest as f64);
+    let mut cores = grid.cores(half);
+    let largest = cores.iter().map(Vec::len).max()?;
+    cores.retain(|cells| cells.len() as f64 >= LEAST * largest as f64);
     if cores.len() < 2 {
         return None;
     }
+    let mut cores: Vec<Core> = cores.iter().map(|cells| grid.core(cells, base)).collect();
     cores.sort_by(|a, b| a.way.total_cmp(&b.way));
     let (first, last) = (cores.first()?, cores.last()?);
     let longest = cores.iter().map(|core| core.length).fold(0.0, f64::max);
@@ -101,61 +101,69 @@ impl Grid {
     /// How far each cell is from the nearest one outside.
     fn measure(&mut self) {
         let wide = self.wide;
-        let before =
-            [(1, STRAIGHT), (wide, STRAIGHT), (wide - 1, SLANTING), (wide + 1, SLANTING)];
-        let cells = wide + 1..wide * self.high - wide - 1;
-        for at in cells.clone() {
-            for (back, step) in before {
-                let near = self.inside[at - back].saturating_add(step);
-                self.inside[at] = self.inside[at].min(near);
-            }
+        for row in 1..self.high {
+            let (above, row) = self.inside.split_at_mut(row * wide);
+            nearer(&mut row[..wide], &above[above.len() - wide..]);
         }
-        for at in cells.rev() {
-            for (on, step) in before {
-                let near = self.inside[at + on].saturating_add(step);
-                self.inside[at] = self.inside[at].min(near);
-            }
+        for row in (0..self.high - 1).rev() {
+            let (row, below) = self.inside[row * wide..].split_at_mut(wide);
+            nearer(row, &below[..wide]);
         }
     }
 
-    /// What hangs together farther inside than so many pixels.
-    fn cores(&self, half: f64, base: Point) -> Vec<Core> {
-        let least = f64::from(STRAIGHT) * half / f64::from(self.step);
-        let mut open: Vec<bool> =
-            self.inside.iter().map(|inside| f64::from(*inside) > least).collect();
+    /// What hangs together farther inside than so many pixels, each as its cells.
+    fn cores(&self, half: f64) -> Vec<Vec<usize>> {
+        let least = (f64::from(STRAIGHT) * half / f64::from(self.step)) as u16;
+        let mut open: Vec<bool> = self.inside.iter().map(|inside| *inside > least).collect();
         let mut cores = Vec::new();
         for start in 0..open.len() {
-            if open[start] {
-                cores.push(self.core(start, &mut open, base));
+            if !std::mem::take(&mut open[start]) {
+                continue;
             }
+            let (mut cells, mut seen) = (vec![start], 0);
+            while let Some(at) = cells.get(seen).copied() {
+                seen += 1;
+                for beside in [at - 1, at + 1, at - self.wide, at + self.wide] {
+                    if std::mem::take(&mut open[beside]) {
+                        cells.push(beside);
+                    }
+                }
+            }
+            cores.push(cells);
         }
         cores
     }
 
-    fn core(&self, start: usize, open: &mut [bool], base: Point) -> Core {
-        let mut cells = Vec::new();
-        let mut near = vec![start];
-        open[start] = false;
-        while let Some(at) = near.pop() {
-            cells.push(self.place(at));
-            for beside in [at - 1, at + 1, at - self.wide, at + self.wide] {
-                if std::mem::take(&mut open[beside]) {
-                    near.push(beside);
-                }
-            }
-        }
-        let way = |cell: &&Point| distance(**cell, base);
-        let foot = cells.iter().min_by(|a, b| way(a).total_cmp(&way(b)));
-        let foot = *foot.expect("a core has a cell");
-        let sum = cells.iter().fold([0.0; 2], |sum, cell| [sum[0] + cell[0], sum[1] + cell[1]]);
-        let length = cells.iter().map(|cell| distance(*cell, foot)).fold(0.0, f64::max);
+    fn core(&self, cells: &[usize], base: Point) -> Core {
+        let places = || cells.iter().map(|cell| self.place(*cell));
+        let foot = places().min_by(|a, b| square(*a, base).total_cmp(&square(*b, base)));
+        let foot = foot.expect("a core has a cell");
+        let sum = places().fold([0.0; 2], |sum, cell| [sum[0] + cell[0], sum[1] + cell[1]]);
+        let length = places().map(|cell| square(cell, foot)).fold(0.0, f64::max).sqrt();
         let middle = sum.map(|sum| sum / cells.len() as f64);
-        Core { cells: cells.len(), middle, foot, way: distance(foot, base), length }
+        Core { middle, foot, way: distance(foot, base), length }
     }
 
     fn place(&self, at: usize) -> Point {
         let pixel =
             |cell: usize, corner: f64| corner + (cell as f64 - 1.0) * f64::from(self.step);
         [pixel(at % self.wide, self.corner[0]), pixel(at / self.wide, self.corner[1])]
+    }
+}
+
+/// Takes for the cells of a row the nearest way out over the row beside it, and along the row from its
+/// first cell on and back.
+fn nearer(row: &mut [u16], beside: &[u16]) {
+    let count = row.len();
+    let inner = row[1..count - 1].iter_mut();
+    for ((cell, across), beside) in inner.zip(&beside[1..]).zip(beside.windows(3)) {
+        let slanting = beside[0].min(beside[2]).saturating_add(SLANTING);
+        *cell = (*cell).min(across.saturating_add(STRAIGHT)).min(slanting);
+    }
+    for at in 1..count {
+        row[at] = row[at].min(row[at - 1].saturating_add(STRAIGHT));
+    }
+    for at in (0..count - 1).rev() {
+        row[at] = row[at].min(row[at + 1].saturating_add(STRAIGHT));
     }
 }

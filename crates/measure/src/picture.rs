@@ -47,8 +47,8 @@ const MOST_MEMORY: u64 =
 /// for each pixel, as scanners write them.
 pub const LITTLE_MEMORY: u64 = PICTURE_PIXELS * 3;
 
-/// The longest side of what is shown of a picture that no screen shows as it is, in pixels.
-const SHOWN: u32 = 2000;
+/// The longest side of what is shown of a picture, in pixels.
+const SHOWN: u32 = 2400;
 
 /// A picture, unpacked.
 pub struct Picture {
@@ -58,9 +58,6 @@ pub struct Picture {
     pub scale: PictureScale,
     /// Whether a pixel is two by two of the file's.
     pub halved: bool,
-    /// Whether its file shows it, to whoever reads PNG and JPEG alone: it does not where a photograph was
-    /// laid flat by its scale card.
-    pub(crate) of_file: bool,
 }
 
 impl Picture {
@@ -75,28 +72,37 @@ impl Picture {
         }
     }
 
-    /// What was looked at, as a file: the picture's own, or a smaller copy (PNG) of what was measured.
-    ///
-    /// **Errors**: there is no memory to pack it.
-    pub fn looked_at<'f>(&self, file: &'f [u8]) -> Result<Cow<'f, [u8]>, PictureError> {
-        if self.of_file {
-            return Ok(Cow::Borrowed(file));
-        }
+    /// What was looked at, no longer than a screen needs: of a larger picture so many by so many
+    /// pixels become one.
+    pub fn shown(&self) -> Cow<'_, RgbImage> {
         let (width, height) = self.pixels.dimensions();
-        let mut packed = Cursor::new(Vec::new());
-        let written = match width.max(height) <= SHOWN {
-            true => self.pixels.write_to(&mut packed, ImageFormat::Png),
-            false => {
-                let part = f64::from(SHOWN) / f64::from(width.max(height));
-                let side = |side: u32| ((f64::from(side) * part).round() as u32).max(1);
-                let (width, height) = (side(width), side(height));
-                image::imageops::thumbnail(&self.pixels, width, height)
-                    .write_to(&mut packed, ImageFormat::Png)
-            }
-        };
-        written.map_err(|_| PictureError::TooLarge { most: SCAN_PIXELS })?;
-        Ok(Cow::Owned(packed.into_inner()))
+        match width.max(height).div_ceil(SHOWN) {
+            0 | 1 => Cow::Borrowed(&self.pixels),
+            many => Cow::Owned(smaller(&self.pixels, many as usize)),
+        }
     }
+}
+
+/// A picture of which so many by so many pixels become one; what is left over along the right and below is
+/// not in it.
+fn smaller(pixels: &RgbImage, many: usize) -> RgbImage {
+    let wide = pixels.width() as usize / many;
+    let high = pixels.height() as usize / many;
+    let all = (many * many) as u32;
+    let mut found = Vec::with_capacity(3 * wide * high);
+    let mut sums = vec![[0_u32; 3]; wide];
+    for rows in pixels.as_raw().chunks_exact(3 * pixels.width() as usize * many) {
+        sums.fill([0; 3]);
+        for row in rows.chunks_exact(3 * pixels.width() as usize) {
+            for (sum, near) in sums.iter_mut().zip(row.chunks_exact(3 * many)) {
+                for pixel in near.chunks_exact(3) {
+                    (0..3).for_each(|colour| sum[colour] += u32::from(pixel[colour]));
+                }
+            }
+        }
+        found.extend(sums.iter().flatten().map(|sum| ((sum + all / 2) / all) as u8));
+    }
+    RgbImage::from_raw(wide as u32, high as u32, found).unwrap_or_default()
 }
 
 /// Reads a picture. What the person says of its dots per inch goes before what the file says. Where
@@ -150,17 +156,15 @@ fn read_with(
     most: &Most,
     whole: u64,
 ) -> Result<Small, PictureError> {
-    let Opened { picture, scale, format } = opened(bytes, said, most)?;
+    let Opened { picture, scale } = opened(bytes, said, most)?;
     let (width, height) = (picture.width(), picture.height());
     let halved = u64::from(width) * u64::from(height) > whole;
-    let of_file = matches!(format, ImageFormat::Png | ImageFormat::Jpeg)
-        && count(&picture) <= PICTURE_PIXELS;
     let small = match halved {
-        false => Picture { pixels: on_paper(picture), scale, halved, of_file },
+        false => Picture { pixels: on_paper(picture), scale, halved },
         true => {
             let half = picture.thumbnail_exact(width.div_ceil(2), height.div_ceil(2));
             drop(picture);
-            Picture { pixels: on_paper(half), scale: scale.halved(), halved, of_file }
+            Picture { pixels: on_paper(half), scale: scale.halved(), halved }
         }
     };
     Ok(match small.on_card() {
@@ -169,16 +173,11 @@ fn read_with(
     })
 }
 
-fn count(picture: &DynamicImage) -> u64 {
-    u64::from(picture.width()) * u64::from(picture.height())
-}
-
 /// A picture as it is unpacked, upright.
 struct Opened {
     picture: DynamicImage,
     /// How large its pixels are.
     scale: PictureScale,
-    format: ImageFormat,
 }
 
 fn opened(bytes: &[u8], said: Option<f64>, most: &Most) -> Result<Opened, PictureError> {
@@ -219,7 +218,7 @@ fn opened(bytes: &[u8], said: Option<f64>, most: &Most) -> Result<Opened, Pictur
     };
     let mut picture = DynamicImage::from_decoder(decoder).map_err(why)?;
     picture.apply_orientation(turn.unwrap_or(Orientation::NoTransforms));
-    Ok(Opened { picture, scale, format })
+    Ok(Opened { picture, scale })
 }
 
 /// Clear parts are paper.

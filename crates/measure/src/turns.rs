@@ -8,7 +8,7 @@
 //! Zomorodian, *Topological persistence and simplification*, 2002, after whom it is done; the
 //! measure of each is its depth below its lid).
 
-use crate::polygon::{Point, distance};
+use crate::polygon::{Point, distance, square};
 
 /// What stands out less than this share of the sinuses beside it is a bend of one sinus.
 const FLAT: f64 = 0.3;
@@ -179,12 +179,17 @@ fn below(line: &[Point], [from, to]: [usize; 2], at: usize) -> f64 {
 }
 
 /// How far a point is from the nearest one between two others.
-pub(crate) fn beside(point: Point, [a, b]: [Point; 2]) -> f64 {
+pub(crate) fn beside(point: Point, two: [Point; 2]) -> f64 {
+    beside_squared(point, two).sqrt()
+}
+
+/// The same squared.
+pub(crate) fn beside_squared(point: Point, [a, b]: [Point; 2]) -> f64 {
     let along = [b[0] - a[0], b[1] - a[1]];
     let whole = along[0] * along[0] + along[1] * along[1];
     let part = (point[0] - a[0]) * along[0] + (point[1] - a[1]) * along[1];
     let part = if whole > 0.0 { (part / whole).clamp(0.0, 1.0) } else { 0.0 };
-    distance(point, [a[0] + part * along[0], a[1] + part * along[1]])
+    square(point, [a[0] + part * along[0], a[1] + part * along[1]])
 }
 
 /// The corners of a line that is nowhere farther than so much from it.

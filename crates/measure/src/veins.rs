@@ -15,6 +15,7 @@ mod main_vein;
 mod ridges;
 mod sheet;
 mod sides;
+mod upright;
 
 use image::RgbImage;
 use spinney_model::{LeafForm, MeasuredLeaf, Veins, VeinsUnseen};

@@ -16,8 +16,6 @@ use crate::sheet::picture::{Packed, Pixels};
 use crate::sheet::text::{Block, Run};
 use crate::sheet::{Page, Path, Piece, Role, Segment, Sheet};
 
-/// The longest side of the picture in it, in pixels.
-const LONGEST: u32 = 2000;
 /// How wide it is without a scale, in mm.
 const A4_WIDE: f64 = 210.0;
 /// Points of a line are at least so far apart, in mm.
@@ -29,24 +27,20 @@ const APART: f64 = 1.2;
 /// Beside each line the paper shines through so far, in mm.
 const HALO: f64 = 0.5;
 
-/// The picture with its lines and numbers, as one page.
+/// The picture with its lines and numbers, as one page; its pixels (red, green, blue) are as many as shall be seen.
 ///
 /// **Errors**: the picture cannot be shown.
 pub fn sheet(
     t: Tongue,
-    file: &[u8],
+    ((width, height), pixels): ((u32, u32), &[u8]),
     measured: &MeasuredPicture,
     title: String,
 ) -> Result<Sheet, NoPicture> {
-    let (_, pixels) = picture::opened(file, LONGEST)?;
+    let shown = picture::jpeg_of_pixels((width, height), pixels)?;
+    let shown = Pixels { width, height, packed: Packed::Jpeg(shown.into()) };
     let (width, height) = measured.size;
     let mm = measured.scale.mm().unwrap_or(A4_WIDE / f64::from(width));
     let (wide, high) = (f64::from(width) * mm, f64::from(height) * mm);
-    let shown = Pixels {
-        width: pixels.width(),
-        height: pixels.height(),
-        packed: Packed::Jpeg(picture::jpeg(&pixels)?.into()),
-    };
     let faces = Faces::new();
     let mut page = Piece::picture(wide, high, shown, title.clone());
     for leaf in &measured.leaves {

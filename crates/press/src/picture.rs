@@ -188,12 +188,27 @@ pub(crate) fn jpeg(pixels: &RgbImage) -> Result<Vec<u8>, NoPicture> {
     jpeg_of(FINENESS, pixels)
 }
 
+/// Red, green, blue, row by row, as a JPEG file.
+///
+/// **Errors**: there are fewer than its size says.
+pub(crate) fn jpeg_of_pixels(size: (u32, u32), pixels: &[u8]) -> Result<Vec<u8>, NoPicture> {
+    packed_as_jpeg(FINENESS, size, pixels)
+}
+
 fn jpeg_of(fineness: u8, pixels: &RgbImage) -> Result<Vec<u8>, NoPicture> {
+    packed_as_jpeg(fineness, pixels.dimensions(), pixels.as_raw())
+}
+
+fn packed_as_jpeg(
+    fineness: u8,
+    (width, height): (u32, u32),
+    pixels: &[u8],
+) -> Result<Vec<u8>, NoPicture> {
     let size = |side: u32| u16::try_from(side).map_err(|_| NoPicture::TooLarge);
-    let (width, height) = (size(pixels.width())?, size(pixels.height())?);
+    let (width, height) = (size(width)?, size(height)?);
     let mut file = Vec::new();
     jpeg_encoder::Encoder::new(&mut file, fineness)
-        .encode(pixels.as_raw(), width, height, jpeg_encoder::ColorType::Rgb)
+        .encode(pixels, width, height, jpeg_encoder::ColorType::Rgb)
         .map_err(|_| NoPicture::NotRead)?;
     Ok(file)
 }

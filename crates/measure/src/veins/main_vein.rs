@@ -35,7 +35,7 @@ impl MainVein {
         let mut best: Option<Line> = None;
         let mut clear = false;
         for scale in SCALES {
-            let ridges = Ridges::of(sheet, scale);
+            let ridges = Ridges::straight(sheet, scale);
             for tone in [1.0, -1.0] {
                 let found = line(sheet, &ridges, tone, 0.0)?;
                 if best.as_ref().is_some_and(|best| best.sharp >= found.sharp) {
@@ -76,35 +76,39 @@ fn line(sheet: &Sheet, ridges: &Ridges, tone: f64, aside: f64) -> Option<Line> {
     let first = (sheet.middle() as f64 + shift) as usize - reach;
     let many = 2 * reach + 1;
     let (from, to) = ((0.02 * sheet.rows as f64) as usize, (0.96 * sheet.rows as f64) as usize);
+    // The edge of the blade is no line beside the main vein.
+    let margin = if aside == 0.0 { 1.0 } else { 2.0 + 2.0 * ridges.scale };
+    let limits = sheet.limits(margin);
+    let [_, _, bent] = ridges.bent();
     let value = |row: usize, column: usize| {
-        let place = [row as f64, column as f64];
-        // The edge of the blade is no line beside the main vein.
-        let margin = if aside == 0.0 { 1.0 } else { 2.0 + 2.0 * ridges.scale };
-        match sheet.within(place, margin) {
-            true => (tone * ridges.ridge(place, [1.0, 0.0])).clamp(-1.0, SHARPEST),
+        let (left, right) = limits[row];
+        match (left..right).contains(&column) {
+            // A light line bends down.
+            true => (-tone * f64::from(bent[row * sheet.columns + column])).clamp(-1.0, SHARPEST),
             false => 0.0,
         }
     };
-    let mut sums = vec![0.0; many];
-    let mut came: Vec<Vec<usize>> = Vec::with_capacity(to - from);
+    let (mut sums, mut next) = (vec![0.0; many], vec![0.0; many]);
+    let mut came: Vec<usize> = Vec::with_capacity((to - from) * many);
     for row in from..to {
-        let mut next = vec![0.0; many];
-        let mut ways = vec![0; many];
-        for at in 0..many {
-            let near = at.saturating_sub(1)..=(at + 1).min(many - 1);
-            let cost = |before: &usize| sums[*before] - if *before == at { 0.0 } else { STEP };
-            let before = near.max_by(|a, b| cost(a).total_cmp(&cost(b)))?;
-            next[at] = cost(&before) + value(row, first + at);
-            ways[at] = before;
+        for (at, next) in next.iter_mut().enumerate() {
+            let mut best = (f64::MIN, at);
+            for before in at.saturating_sub(1)..=(at + 1).min(many - 1) {
+                let sum = sums[before] - if before == at { 0.0 } else { STEP };
+                if sum >= best.0 {
+                    best = (sum, before);
+                }
+            }
+            *next = best.0 + value(row, first + at);
+            came.push(best.1);
         }
-        sums = next;
-        came.push(ways);
+        std::mem::swap(&mut sums, &mut next);
     }
     let mut at = (0..many).max_by(|a, b| sums[*a].total_cmp(&sums[*b]))?;
     let mut columns = vec![0; sheet.rows];
     for row in (from..to).rev() {
         columns[row] = first + at;
-        at = came[row - from][at];
+        at = came[(row - from) * many + at];
     }
     let (low, high) = (columns[from], columns[to - 1]);
     columns[..from].fill(low);

@@ -18,36 +18,51 @@ pub(super) struct Ridges {
     rows: usize,
     pub(super) scale: f64,
     /// Of each cell: down twice, down and aside, aside twice.
-    bent: Vec<[f32; 3]>,
+    bent: [Vec<f32>; 3],
 }
 
 impl Ridges {
+    /// In every direction.
     pub(super) fn of(sheet: &Sheet, scale: f64) -> Self {
+        Self::with(sheet, scale, true)
+    }
+
+    /// Those alone that run along the blade or across it.
+    pub(super) fn straight(sheet: &Sheet, scale: f64) -> Self {
+        Self::with(sheet, scale, false)
+    }
+
+    fn with(sheet: &Sheet, scale: f64, slanting: bool) -> Self {
         let kernels = kernels(scale);
-        let (rows, columns) = (sheet.rows, sheet.columns);
-        let planes = [(2, 0), (1, 1), (0, 2)].map(|(down, aside): (usize, usize)| {
-            let folded_aside = folded(&sheet.light, (rows, columns), &kernels[aside], false);
-            folded(&folded_aside, (rows, columns), &kernels[down], true)
+        let size = (sheet.rows, sheet.columns);
+        let mut bent = [(2, 0), (1, 1), (0, 2)].map(|(down, aside): (usize, usize)| {
+            if down == 1 && !slanting {
+                return Vec::new();
+            }
+            folded_down(&folded_aside(&sheet.light, size, &kernels[aside]), size, &kernels[down])
         });
+        let (rows, columns) = size;
         let mut inside = Vec::new();
-        for row in (0..rows).step_by(3) {
-            for column in (0..columns).step_by(3) {
-                if sheet.within([row as f64, column as f64], 3.0 * scale) {
-                    let at = row * columns + column;
-                    inside.push(planes[0][at].abs().max(planes[2][at].abs()));
-                }
+        let limits = sheet.limits(3.0 * scale);
+        for (row, (left, right)) in limits.into_iter().enumerate().step_by(3) {
+            for column in (left.next_multiple_of(3)..right).step_by(3) {
+                let at = row * columns + column;
+                inside.push(bent[0][at].abs().max(bent[2][at].abs()));
             }
         }
-        inside.sort_by(f32::total_cmp);
+        inside.sort_unstable_by(f32::total_cmp);
         let part = |part: f64| {
             inside.get((part * inside.len() as f64) as usize).copied().unwrap_or(1.0)
         };
         let least = LEAST / (scale * scale) as f32;
         let usual = part(0.5).max(part(SHARP) / SHARPER).max(least);
-        let bent = (0..rows * columns)
-            .map(|at| [0, 1, 2].map(|plane: usize| planes[plane][at] / usual))
-            .collect();
+        bent.iter_mut().flatten().for_each(|value| *value /= usual);
         Self { columns, rows, scale, bent }
+    }
+
+    /// The second derivatives of all cells, row by row: down twice, down and aside, aside twice.
+    pub(super) fn bent(&self) -> &[Vec<f32>; 3] {
+        &self.bent
     }
 
     /// How much light bends down at right angles to a direction (rows before columns, one long); 0
@@ -61,13 +76,9 @@ impl Ridges {
         if row >= self.rows || column >= self.columns {
             return 0.0;
         }
-        f64::from(self.across(row * self.columns + column, weights(along)))
-    }
-
-    /// The same of a cell of which it is known that it is there.
-    pub(super) fn across(&self, cell: usize, weights: [f32; 3]) -> f32 {
-        let [down, both, aside] = self.bent[cell];
-        weights[0] * down + weights[1] * both + weights[2] * aside
+        let cell = row * self.columns + column;
+        let weighed = self.bent.iter().zip(weights(along)).map(|(bent, weight)| weight * bent[cell]);
+        f64::from(weighed.sum::<f32>())
     }
 }
 
@@ -93,33 +104,39 @@ fn kernels(scale: f64) -> [Vec<f32>; 3] {
     kernels
 }
 
-/// Each cell as the sum of those around it in its row or in its column, with these weights; beyond
-/// the ends the last cell goes on.
-fn folded(cells: &[f32], (rows, columns): (usize, usize), by: &[f32], down: bool) -> Vec<f32> {
+/// Each cell as the sum of those around it in its row, with these weights; beyond the ends the last
+/// cell goes on.
+fn folded_aside(cells: &[f32], (rows, columns): (usize, usize), by: &[f32]) -> Vec<f32> {
     let reach = by.len() / 2;
-    let mut found = vec![0.0; cells.len()];
-    if down {
-        for row in 0..rows {
-            for (at, weight) in by.iter().enumerate() {
-                let from = (row + at).saturating_sub(reach).min(rows - 1) * columns;
-                let into = &mut found[row * columns..(row + 1) * columns];
-                for (cell, value) in into.iter_mut().zip(&cells[from..from + columns]) {
-                    *cell += weight * value;
-                }
-            }
-        }
-        return found;
-    }
+    let mut found = vec![0.0; rows * columns];
     let mut padded = vec![0.0; columns + 2 * reach];
-    for row in 0..rows {
-        let line = &cells[row * columns..(row + 1) * columns];
-        for (at, value) in padded.iter_mut().enumerate() {
-            *value = line[at.saturating_sub(reach).min(columns - 1)];
-        }
-        for (column, cell) in found[row * columns..(row + 1) * columns].iter_mut().enumerate() {
-            let window = &padded[column..column + by.len()];
-            *cell = window.iter().zip(by).map(|(value, weight)| value * weight).sum();
+    for (line, into) in cells.chunks_exact(columns).zip(found.chunks_exact_mut(columns)) {
+        padded[..reach].fill(line[0]);
+        padded[reach..reach + columns].copy_from_slice(line);
+        padded[reach + columns..].fill(line[columns - 1]);
+        for (at, weight) in by.iter().enumerate() {
+            add(into, &padded[at..at + columns], *weight);
         }
     }
     found
+}
+
+/// The same in its column.
+fn folded_down(cells: &[f32], (rows, columns): (usize, usize), by: &[f32]) -> Vec<f32> {
+    let reach = by.len() / 2;
+    let mut found = vec![0.0; rows * columns];
+    for (row, into) in found.chunks_exact_mut(columns).enumerate() {
+        for (at, weight) in by.iter().enumerate() {
+            let from = (row + at).saturating_sub(reach).min(rows - 1) * columns;
+            add(into, &cells[from..from + columns], *weight);
+        }
+    }
+    found
+}
+
+/// Many at once: the compiler takes several in a step.
+fn add(into: &mut [f32], values: &[f32], weight: f32) {
+    for (cell, value) in into.iter_mut().zip(values) {
+        *cell += weight * value;
+    }
 }

@@ -38,53 +38,37 @@ impl Sheet {
         let long = length(&lines.midrib);
         let cell = (long / ROWS).max(1.0);
         let rows = (long / cell) as usize;
-        let reach = lines.blade.iter().map(|point| beside(&lines.midrib, *point));
-        let half = (reach.fold(0.0, f64::max) / cell).ceil() as usize + 2;
+        let reach = lines.blade.iter().map(|point| beside_squared(&lines.midrib, *point));
+        let half = (reach.fold(0.0, f64::max).sqrt() / cell).ceil() as usize + 2;
         if rows < FEWEST || half > 2 * rows {
             return None;
         }
         let blade = Piece::inside(&lines.blade)?;
         let columns = 2 * half + 1;
         let across = across(&lines.midrib, rows, cell);
-        let place = |(at, right): &(Point, Point), column: f64| {
-            let off = (column - half as f64) * cell;
-            [at[0] + off * right[0], at[1] + off * right[1]]
-        };
-        let inside = |row: usize, column: usize| {
-            let [x, y] = place(&across[row], column as f64);
-            x >= 0.0 && y >= 0.0 && blade.has(x.round() as u32, y.round() as u32)
-        };
-        let spans: Vec<(usize, usize)> = (0..rows)
-            .map(|row| {
-                let left = (0..=half).rev().take_while(|column| inside(row, *column)).last();
-                let right = (half..columns).take_while(|column| inside(row, *column)).last();
-                match (left, right) {
-                    (Some(left), Some(right)) => (left, right + 1),
-                    _ => (half, half),
-                }
-            })
-            .collect();
+        let plane = Plane::of(pixels, &blade);
+        let spans: Vec<(usize, usize)> =
+            across.iter().map(|row| span(&plane, row, half, cell)).collect();
         // Every pixel that a cell covers is looked at.
         let fine = cell.ceil() as usize;
         let mut light = vec![0.0; rows * columns];
         for row in 0..rows {
             let (left, right) = spans[row];
-            for column in left..right {
-                let mut sum = 0.0;
-                for down in 0..fine {
-                    let off = |at: usize| (at as f64 + 0.5) / fine as f64 - 0.5;
-                    let (at, to_right) = across[row];
-                    let along = [to_right[1], -to_right[0]];
-                    let up = off(down) * cell;
-                    let at = [at[0] + up * along[0], at[1] + up * along[1]];
-                    for beside in 0..fine {
-                        let column = column as f64 + off(beside);
-                        sum += lightness(pixels, place(&(at, to_right), column));
-                    }
-                }
-                light[row * columns + column] = (sum / (fine * fine) as f64) as f32;
+            let ([x, y], [to_right, to_down]) = across[row];
+            for cells in 0..fine * fine {
+                let off = |at: usize| ((at as f64 + 0.5) / fine as f64 - 0.5) * cell;
+                let (down, beside) = (off(cells / fine), off(cells % fine));
+                let first = (left as f64 - half as f64) * cell + beside;
+                let from = [
+                    x + down * to_down + first * to_right,
+                    y - down * to_right + first * to_down,
+                ];
+                let step = [cell * to_right, cell * to_down];
+                plane.add(&mut light[row * columns..][left..right], from, step);
             }
         }
+        let many = (fine * fine) as f32;
+        light.iter_mut().for_each(|light| *light /= many);
         let mut sheet = Self { rows, columns, light, spans, across, cell, widest: [0.0; 2] };
         sheet.widest =
             [0, 1].map(|side| (0..rows).map(|row| sheet.half(row, side)).fold(1.0, f64::max));
@@ -127,6 +111,22 @@ impl Sheet {
             0 => self.middle() as f64 - left as f64,
             _ => right as f64 - self.middle() as f64,
         }
+    }
+
+    /// The columns of each row that lie so far inside of the blade; the last one is not among them.
+    pub(super) fn limits(&self, margin: f64) -> Vec<(usize, usize)> {
+        let limits = |row: usize| {
+            let rows = [row as f64 - margin, row as f64, row as f64 + margin];
+            if rows[0] < 0.0 || rows[2] >= self.rows as f64 {
+                return (0, 0);
+            }
+            let spans = rows.map(|row| self.spans[row as usize]);
+            let left = spans.iter().map(|span| span.0).fold(0, usize::max) as f64 + margin;
+            let right = spans.iter().map(|span| span.1).fold(usize::MAX, usize::min);
+            let right = (right as f64 - margin).ceil().max(0.0) as usize;
+            (left.ceil() as usize, right)
+        };
+        (0..self.rows).map(limits).collect()
     }
 
     /// Whether a place lies so far inside of the blade.
@@ -176,26 +176,92 @@ fn across(line: &[Point], rows: usize, cell: f64) -> Vec<(Point, Point)> {
     found
 }
 
-/// How far a point is from a line.
-fn beside(line: &[Point], point: Point) -> f64 {
+/// How far a point is from a line, squared.
+fn beside_squared(line: &[Point], point: Point) -> f64 {
     line.windows(2)
-        .map(|two| crate::turns::beside(point, [two[0], two[1]]))
+        .map(|two| crate::turns::beside_squared(point, [two[0], two[1]]))
         .fold(f64::MAX, f64::min)
 }
 
-/// How light a place between four pixels is, in bytes (ITU-R BT.601).
-fn lightness(pixels: &RgbImage, [x, y]: Point) -> f64 {
-    let most = |side: u32| f64::from(side - 1);
-    let (x, y) = (x.clamp(0.0, most(pixels.width())), y.clamp(0.0, most(pixels.height())));
-    let (left, top) = (x as u32, y as u32);
-    let (right, bottom) =
-        ((left + 1).min(pixels.width() - 1), (top + 1).min(pixels.height() - 1));
-    let at = |x, y| {
-        let [red, green, blue] = pixels.get_pixel(x, y).0.map(f64::from);
-        0.299 * red + 0.587 * green + 0.114 * blue
+/// The columns of a row that lie in the blade, on from the midrib line; the last one is not among them.
+fn span(plane: &Plane, (at, right): &(Point, Point), half: usize, cell: f64) -> (usize, usize) {
+    let inside = |column: &usize| {
+        let off = (*column as f64 - half as f64) * cell;
+        plane.inside([at[0] + off * right[0], at[1] + off * right[1]])
     };
-    let (across, down) = (x - f64::from(left), y - f64::from(top));
-    let above = at(left, top) + across * (at(right, top) - at(left, top));
-    let below = at(left, bottom) + across * (at(right, bottom) - at(left, bottom));
-    above + down * (below - above)
+    let left = (0..=half).rev().take_while(inside).last();
+    let right = (half..2 * half + 1).take_while(inside).last();
+    match (left, right) {
+        (Some(left), Some(right)) => (left, right + 1),
+        _ => (half, half),
+    }
+}
+
+/// How light the pixels around a blade are, and which of them are its own.
+struct Plane {
+    /// The first column and row.
+    corner: [u32; 2],
+    wide: usize,
+    high: usize,
+    /// In bytes (ITU-R BT.601).
+    light: Vec<f32>,
+    inside: Vec<bool>,
+}
+
+/// Pixels around a blade that are seen with it: cells reach over its edge.
+const AROUND: u32 = 4;
+
+impl Plane {
+    fn of(pixels: &RgbImage, blade: &Piece) -> Self {
+        let ends = |(first, last): (u32, u32), count: u32| {
+            let last = last.saturating_add(AROUND).min(count - 1);
+            (first.saturating_sub(AROUND).min(last), last)
+        };
+        let (left, right) = ends(blade.across, pixels.width());
+        let (top, bottom) = ends(blade.down, pixels.height());
+        let (wide, high) = ((right - left + 1) as usize, (bottom - top + 1) as usize);
+        let mut light = Vec::with_capacity(wide * high);
+        for y in top..=bottom {
+            let row = y as usize * pixels.width() as usize;
+            let row = &pixels.as_raw()[3 * (row + left as usize)..][..3 * wide];
+            light.extend(row.chunks_exact(3).map(|pixel| {
+                let [red, green, blue] = [0, 1, 2].map(|colour: usize| f32::from(pixel[colour]));
+                0.299 * red + 0.587 * green + 0.114 * blue
+            }));
+        }
+        let mut inside = vec![false; wide * high];
+        // What a person drew may reach beyond the picture.
+        for run in blade.runs.iter().filter(|run| run.y <= bottom && run.first <= right) {
+            let row = (run.y - top) as usize * wide;
+            let last = (run.last.min(right) - left) as usize;
+            inside[row + (run.first - left) as usize..=row + last].fill(true);
+        }
+        Self { corner: [left, top], wide, high, light, inside }
+    }
+
+    fn inside(&self, [x, y]: Point) -> bool {
+        let [x, y] = [x - f64::from(self.corner[0]), y - f64::from(self.corner[1])];
+        let (x, y) = ((x + 0.5).floor(), (y + 0.5).floor());
+        let within = x >= 0.0 && y >= 0.0 && x < self.wide as f64 && y < self.high as f64;
+        within && self.inside[y as usize * self.wide + x as usize]
+    }
+
+    /// Adds to each of some cells how light it is, between four pixels: the first at a place, each
+    /// further one a step on.
+    fn add(&self, cells: &mut [f32], [x, y]: Point, step: Point) {
+        let [x, y] = [x - f64::from(self.corner[0]), y - f64::from(self.corner[1])];
+        let most = [(self.wide - 1) as f64, (self.high - 1) as f64];
+        for (at, cell) in cells.iter_mut().enumerate() {
+            let x = (x + at as f64 * step[0]).clamp(0.0, most[0]);
+            let y = (y + at as f64 * step[1]).clamp(0.0, most[1]);
+            let (left, top) = (x as usize, y as usize);
+            let (across, down) = ((x - left as f64) as f32, (y - top as f64) as f32);
+            let upper = &self.light[top * self.wide..][..self.wide];
+            let lower = &self.light[(top + 1).min(self.high - 1) * self.wide..][..self.wide];
+            let right = (left + 1).min(self.wide - 1);
+            let above = upper[left] + across * (upper[right] - upper[left]);
+            let below = lower[left] + across * (lower[right] - lower[left]);
+            *cell += above + down * (below - above);
+        }
+    }
 }

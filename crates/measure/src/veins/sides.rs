@@ -10,6 +10,7 @@
 use super::main_vein::MainVein;
 use super::ridges::{Ridges, weights};
 use super::sheet::Sheet;
+use super::upright::Upright;
 use crate::polygon::Point;
 
 /// How far a side vein goes up for each step outwards, near the main vein.
@@ -68,7 +69,7 @@ pub(super) struct Looked<'s> {
     main: &'s MainVein,
     ridges: Ridges,
     /// The cells by which side veins are judged.
-    judged: Vec<bool>,
+    upright: Upright,
 }
 
 /// What was seen of side veins at one scale, lighter or darker than the blade.
@@ -83,15 +84,17 @@ pub(super) struct Sides {
 
 impl<'s> Looked<'s> {
     pub(super) fn of(sheet: &'s Sheet, main: &'s MainVein, scale: f64) -> Self {
-        let margin = 2.0 + 2.0 * scale;
-        let judged = (0..sheet.rows * sheet.columns).map(|cell| {
-            let (row, column) = (cell / sheet.columns, cell % sheet.columns);
-            let side = usize::from(column > sheet.middle());
-            let beside = column.abs_diff(sheet.middle()) as f64;
-            beside <= JUDGED * sheet.half(row, side)
-                && sheet.within([row as f64, column as f64], margin)
-        });
-        Self { sheet, main, ridges: Ridges::of(sheet, scale), judged: judged.collect() }
+        let ridges = Ridges::of(sheet, scale);
+        let limits = sheet.limits(2.0 + 2.0 * scale);
+        let judged = |row: usize| {
+            let reach = [0, 1].map(|side| JUDGED * sheet.half(row, side));
+            let (left, right) = limits[row];
+            let first = (sheet.middle() as f64 - reach[0]).ceil().max(0.0) as usize;
+            let last = sheet.middle() + reach[1].max(0.0) as usize;
+            left.max(first)..right.min(last + 1)
+        };
+        let upright = Upright::of((sheet.rows, sheet.columns), ridges.bent(), judged);
+        Self { sheet, main, ridges, upright }
     }
 
     /// What is seen, lighter and darker.
@@ -202,50 +205,22 @@ impl Looked<'_> {
         for (at, slope) in SLOPES.iter().enumerate() {
             for (of, bend) in BENDS.iter().enumerate() {
                 let step = STEP / slope.hypot(1.0);
-                let steps: Vec<([f64; 2], [f32; 3])> = (0..)
+                let steps = (0..)
                     .map(|step_at| first + step * f64::from(step_at))
                     .take_while(|out| *out < self.sheet.widest[side])
                     .map(|out| {
-                        let ([row, column], along) =
-                            self.curve(side, (*slope, *bend), out, way);
-                        ([row, column], weights(along))
-                    })
-                    .collect();
-                for row in 0..self.sheet.rows {
-                    let scores = self.scores(row, &steps);
-                    for (table, score) in tables.iter_mut().zip(scores) {
-                        table[row][at][of] = score;
+                        let (off, along) = self.curve(side, (*slope, *bend), out, way);
+                        (off, weights(along))
+                    });
+                let sums = self.upright.along(&self.main.columns, steps, LEAST..=MOST);
+                for (tone, table) in tables.iter_mut().enumerate() {
+                    for (row, scores) in table.iter_mut().enumerate() {
+                        scores[at][of] = score(sums.of[tone][row], sums.many[row]);
                     }
                 }
             }
         }
         tables
-    }
-
-    /// How clear a curve is that begins at a row, if it is lighter, and if it is darker.
-    fn scores(&self, row: usize, steps: &[([f64; 2], [f32; 3])]) -> [f64; 2] {
-        let foot = self.main.columns[row];
-        let mut sums = [0.0_f32; 2];
-        let mut many = 0;
-        for ([down, aside], weights) in steps {
-            let (down, column) = (row as f64 + down + 0.5, foot + aside + 0.5);
-            if down < 0.0 || down >= self.sheet.rows as f64 {
-                break;
-            }
-            let cell = down as usize * self.sheet.columns + column as usize;
-            if !self.judged[cell] {
-                break;
-            }
-            let ridge = self.ridges.across(cell, *weights);
-            sums[0] += ridge.clamp(LEAST, MOST);
-            sums[1] += (-ridge).clamp(LEAST, MOST);
-            many += 1;
-        }
-        if many < FEWEST {
-            return [0.0; 2];
-        }
-        let many = many as f64;
-        sums.map(|sum| f64::from(sum) / many * (many / (many + TRUST)).sqrt())
     }
 
     /// A curve so far out from its foot, and its direction there; rows before columns.
@@ -274,6 +249,8 @@ impl Looked<'_> {
     /// How side veins lean: the slope at the base and at the tip, as places of [`SLOPES`], and the
     /// bend that most of what is seen agrees with.
     fn lean(&self, table: &Table) -> ([f64; 2], usize) {
+        let cubed = |score: f64| score.max(0.0).powi(3);
+        let cubes: Table = table.iter().map(|row| row.map(|bends| bends.map(cubed))).collect();
         // What each row comes to at the best, by slope and bend.
         let mut most = (f64::MIN, [0.0; 2], 0);
         for base in 0..SLOPES.len() {
@@ -281,14 +258,15 @@ impl Looked<'_> {
                 if base.abs_diff(tip) > 5 {
                     continue;
                 }
-                for bend in 0..BENDS.len() {
-                    let mut sum = 0.0;
-                    for (row, scores) in table.iter().enumerate() {
-                        let part = row as f64 / self.sheet.rows as f64;
-                        let slope = base as f64 + part * (tip as f64 - base as f64);
-                        let score = scores[slope.round() as usize][bend].max(0.0);
-                        sum += score * score * score;
+                let mut sums = [0.0; BENDS.len()];
+                for (row, cubes) in cubes.iter().enumerate() {
+                    let part = row as f64 / self.sheet.rows as f64;
+                    let slope = base as f64 + part * (tip as f64 - base as f64);
+                    for (sum, cube) in sums.iter_mut().zip(cubes[(slope + 0.5) as usize]) {
+                        *sum += cube;
                     }
+                }
+                for (bend, sum) in sums.into_iter().enumerate() {
                     if sum > most.0 {
                         most = (sum, [base as f64, tip as f64], bend);
                     }
@@ -388,6 +366,15 @@ impl Looked<'_> {
         let row = vein.row + aside - both / square * out;
         SideVein { row: row.clamp(0.0, (self.sheet.rows - 1) as f64), ..*vein }
     }
+}
+
+/// How clear a curve is, by what so many places on it come to.
+fn score(sum: f32, many: f32) -> f64 {
+    if many < FEWEST as f32 {
+        return 0.0;
+    }
+    let many = f64::from(many);
+    f64::from(sum) / many * (many / (many + TRUST)).sqrt()
 }
 
 /// Every few places of a line, each the mean of those around it.

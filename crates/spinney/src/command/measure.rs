@@ -42,7 +42,7 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
         let (picture, found) = measured_in(path, bytes, args)?;
         let mut measured = mended(found, mends)?;
         spinney_measure::look_for_veins(&picture, &mut measured);
-        let beside = args.out.as_ref().map(|_| beside(t, (bytes, &picture), &measured));
+        let beside = args.out.as_ref().map(|_| beside(t, &picture, &measured));
         // What lies about until the others are measured is as short as it is written.
         measured.leaves.iter_mut().for_each(|leaf| json::thin(&mut leaf.lines));
         Ok::<_, Failure>((measured, beside.unwrap_or_default()))
@@ -183,13 +183,13 @@ type Beside = (String, Vec<u8>);
 /// The picture with its lines, and each leaf alone: cut out, and as a drawing in lines.
 fn beside(
     t: Tongue,
-    (bytes, picture): (&[u8], &Picture),
+    picture: &Picture,
     measured: &MeasuredPicture,
 ) -> Vec<Beside> {
     let mut files = Vec::new();
-    // What could be measured can be shown.
-    let Ok(shown) = picture.looked_at(bytes) else { return files };
-    if let Ok(sheet) = measured_picture::sheet(t, &shown, measured, String::new()) {
+    let shown = picture.shown();
+    let pixels = (shown.dimensions(), &shown.as_raw()[..]);
+    if let Ok(sheet) = measured_picture::sheet(t, pixels, measured, String::new()) {
         let pages = sheet.pages.iter().map(|page| svg::write(page).into_bytes());
         files.extend(pages.map(|page| ("measured.svg".to_owned(), page)));
     }
