@@ -25,11 +25,7 @@ pub(crate) fn flat(photograph: &RgbImage) -> Option<Picture> {
     let pixels = unfolded(photograph, card, &tilt);
     let (wide, _) = room(card);
     let dpi = f64::from(pixels.width()) / wide * 25.4;
-    Some(Picture {
-        pixels,
-        scale: PictureScale::OfCard { dpi, off: tilt.off },
-        halved: false,
-    })
+    Some(Picture { pixels, scale: PictureScale::OfCard { dpi, off: tilt.off }, halved: false })
 }
 
 /// How wide and high what is measured is, in mm.

@@ -4,6 +4,7 @@
 //! specks, labels, and what goes over the edge of the picture.
 
 use std::cmp::Reverse;
+use std::collections::BTreeMap;
 use std::f64::consts::PI;
 
 use spinney_model::{
@@ -15,7 +16,7 @@ use crate::pieces::{Piece, pieces};
 use crate::polygon::{
     Point, area, farthest_apart, hull, perimeter, smallest_rectangle, smoothed, spaced,
 };
-use crate::{axis, form, fourier, outline, plus_minus, polygon, stalk};
+use crate::{axis, form, fourier, outline, plus_minus, polygon, stalk, touching};
 
 /// Smaller pieces are dust and writing, in mm².
 const SPECK: f64 = 12.0;
@@ -78,7 +79,7 @@ pub(crate) fn found(contrast: &Contrast, level: u16, mm: Option<f64>) -> Found {
         let outlined = Outlined::of(contrast, piece, level);
         seen.push(outlined.piece.clone());
         match outlined.left_out(contrast) {
-            None => found.leaves.push(outlined.leaf(mm)),
+            None => found.take(outlined, mm),
             Some(why) => {
                 found.left_out.push(why);
                 found.aside.push(Aside { why, outline: outlined.line });
@@ -95,6 +96,45 @@ pub(crate) fn found(contrast: &Contrast, level: u16, mm: Option<f64>) -> Found {
         found.aside.push(Aside { why: LeftOut::Speck, outline });
     }
     found
+}
+
+impl Found {
+    /// Takes a piece for a leaf, or for several that touch. Until they are numbered such leaves have the
+    /// number of their group, and the others 0.
+    fn take(&mut self, outlined: Outlined, mm: Option<f64>) {
+        let notes = outlined.notes.clone();
+        let lines = touching::apart(&outlined.piece, &outlined.line);
+        let leaf = outlined.leaf(mm);
+        let parts = lines.and_then(|lines| parts(lines, &notes, &leaf, mm));
+        let Some(mut parts) = parts else { return self.leaves.push(leaf) };
+        let group = 1 + self.leaves.iter().map(|leaf| leaf.number).max().unwrap_or(0);
+        parts.iter_mut().for_each(|leaf| leaf.number = group);
+        self.leaves.append(&mut parts);
+    }
+}
+
+/// The leaves within these lines, into which a piece would be cut; None: one of them is no clear leaf.
+fn parts(
+    lines: Vec<Vec<Point>>,
+    notes: &[LeafNote],
+    whole: &MeasuredLeaf,
+    mm: Option<f64>,
+) -> Option<Vec<MeasuredLeaf>> {
+    // A compound leaf has more leaflets than leaves that touch have stalks.
+    let thick = whole.form.leaflets.as_ref().map_or(0, |leaflets| leaflets.middles.len());
+    if thick > lines.len() {
+        return None;
+    }
+    let leaf = |line: Vec<Point>| {
+        let piece = Piece::inside(&line)?;
+        let notes = [notes, &[LeafNote::CutApart]].concat();
+        let leaf = Marked { line, notes, ..Marked::default() }.leaf(&piece, mm);
+        let doubtful = [LeafNote::BaseGuessed, LeafNote::TwoStalks];
+        let clear = !leaf.notes.iter().any(|note| doubtful.contains(note));
+        let unlobed = leaf.form.lobes.as_ref().is_some_and(|lobes| lobes.sinuses.is_none());
+        (clear && unlobed).then_some(leaf)
+    };
+    lines.into_iter().map(leaf).collect()
 }
 
 /// A piece with the line around it.
@@ -328,8 +368,9 @@ impl Sizes {
 }
 
 /// Numbers leaves as a person reads: row by row from above, each from the left. In a row are
-/// leaves whose middles lie beside the first one of it.
-pub(crate) fn number(leaves: &mut [MeasuredLeaf]) {
+/// leaves whose middles lie beside the first one of it. The numbers of those that had one group come back
+/// together.
+pub(crate) fn number(leaves: &mut [MeasuredLeaf]) -> Vec<Vec<usize>> {
     let span = |leaf: &MeasuredLeaf, side: usize| {
         let places = leaf.lines.outline.iter().map(|point| point[side]);
         places.fold((f64::MAX, f64::MIN), |(low, high), at| (low.min(at), high.max(at)))
@@ -347,7 +388,14 @@ pub(crate) fn number(leaves: &mut [MeasuredLeaf]) {
         leaves[from..from + row].sort_by(|a, b| middle(a, 0).total_cmp(&middle(b, 0)));
         from += row;
     }
+    let mut groups: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
     for (at, leaf) in leaves.iter_mut().enumerate() {
-        leaf.number = at + 1;
+        let group = std::mem::replace(&mut leaf.number, at + 1);
+        if group > 0 {
+            groups.entry(group).or_default().push(at + 1);
+        }
     }
+    let mut groups: Vec<Vec<usize>> = groups.into_values().collect();
+    groups.sort();
+    groups
 }

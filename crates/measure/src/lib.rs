@@ -9,7 +9,7 @@
 //! `ground` (what is no leaf) · `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
 //! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is between them) ·
 //! `lobes` · `edge` · `ends` (base and tip) · `fourier` · `leaflets` · `form` (what is counted of one) · `veins` · `leaf` (all measures of one) ·
-//! `plus_minus` · `mended` (what a person says otherwise) · `rubbing` (crayon over leaves).
+//! `touching` (leaves cut apart) · `plus_minus` · `mended` (what a person says otherwise) · `rubbing` (crayon over leaves).
 
 mod axis;
 mod card;
@@ -32,6 +32,7 @@ mod polygon;
 mod resolution;
 mod rubbing;
 mod stalk;
+mod touching;
 mod turns;
 mod veins;
 
@@ -65,7 +66,7 @@ pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     let level = ground::level(&contrast).ok_or(PictureError::NothingThere)?;
     let found = leaf::found(&contrast, level, picture.scale.mm());
     let mut leaves: Vec<_> = found.leaves;
-    leaf::number(&mut leaves);
+    let cut_apart = leaf::number(&mut leaves);
     plus_minus::of_scale(&mut leaves, picture.scale);
     leaves.iter_mut().for_each(|leaf| veins::look(&picture.pixels, leaf));
     let mut left_out: Vec<(LeftOut, usize)> = Vec::new();
@@ -81,5 +82,7 @@ pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     let empty = MeasuredPicture::of(picture.pixels.dimensions());
     let (scale, halved, aside) = (picture.scale, picture.halved, found.aside);
     let like_a_rubbing = rubbing::looks_like_one(picture, &contrast, level);
-    Ok(MeasuredPicture { scale, halved, like_a_rubbing, leaves, left_out, aside, ..empty })
+    let found =
+        MeasuredPicture { scale, halved, like_a_rubbing, leaves, left_out, aside, ..empty };
+    Ok(MeasuredPicture { cut_apart, ..found })
 }

@@ -101,8 +101,17 @@ pub fn mended(
     let after = mend(Lying { leaves, aside, mm, flat }, &there)?;
     let as_found = |number| found.leaves.iter().find(|leaf| leaf.number == number).cloned();
     let leaf = |leaf: LeafAfterMends| leaf.mended.or_else(|| as_found(leaf.number));
+    let leaves: Vec<MeasuredLeaf> = after.leaves.into_iter().filter_map(leaf).collect();
+    let is_apart = |number: &usize| {
+        let its = leaves.iter().find(|leaf| leaf.number == *number);
+        its.is_some_and(|leaf| leaf.notes.contains(&LeafNote::CutApart))
+    };
+    // Of what a person put right nothing is left to be said.
+    let mut cut_apart = found.cut_apart.clone();
+    cut_apart.retain(|leaves| leaves.iter().all(is_apart));
     Ok(MeasuredPicture {
-        leaves: after.leaves.into_iter().filter_map(leaf).collect(),
+        cut_apart,
+        leaves,
         left_out: without(&found.left_out, &after.taken),
         aside: after.aside,
         scale: after.mm.map_or(found.scale, |mm| PictureScale::OfRuler { dpi: 25.4 / mm }),
@@ -199,7 +208,7 @@ impl One {
     fn touched(&mut self) -> &mut Marked {
         if !self.mended {
             self.mended = true;
-            let of_guesses = [LeafNote::BaseGuessed, LeafNote::TwoStalks];
+            let of_guesses = [LeafNote::BaseGuessed, LeafNote::TwoStalks, LeafNote::CutApart];
             self.marked.notes.retain(|note| !of_guesses.contains(note));
             self.marked.notes.push(LeafNote::Mended);
         }

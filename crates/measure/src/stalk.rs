@@ -84,6 +84,15 @@ pub(crate) fn cut(outline: &[Point]) -> Option<Cut> {
     longest.map(|cut| Cut { several: second >= ALSO * cut.length, ..cut })
 }
 
+/// All that may be stalks, as the points of an outline at which they end: those of several leaves are not
+/// equally long and wide.
+pub(crate) fn several(outline: &[Point]) -> Vec<usize> {
+    let size = area(outline).sqrt();
+    let mut ends = ends(outline, size);
+    ends.retain(|end| followed(outline, *end, size).is_some());
+    ends
+}
+
 /// Cuts a leaf apart where a person says that its blade begins; None: no stalk leads there. Of
 /// several that may be stalks it is the one that leads nearest.
 pub(crate) fn cut_at(outline: &[Point], at: Point) -> Option<Cut> {

@@ -148,6 +148,8 @@ pub enum LeafNote {
     FaintEdge,
     /// It has two stalks: two leaves that touch, or a tip like a stalk.
     TwoStalks,
+    /// It touched another leaf, and was cut from it.
+    CutApart,
     /// A person said where it begins or ends, or what belongs to it.
     Mended,
     /// It is a rubbing: left and right are those of the side that was rubbed.
@@ -315,6 +317,8 @@ pub struct MeasuredPicture {
     pub halved: bool,
     /// Whether it looks like a rubbing, and nobody said that it is one.
     pub like_a_rubbing: bool,
+    /// The numbers of leaves that hung together until they were cut apart.
+    pub cut_apart: Vec<Vec<usize>>,
     /// Its leaves, in their order.
     pub leaves: Vec<MeasuredLeaf>,
     /// What is no leaf, with how many there are.
@@ -333,6 +337,7 @@ impl MeasuredPicture {
             scale: PictureScale::Unknown(NoScale::NotSaid),
             halved: false,
             like_a_rubbing: false,
+            cut_apart: Vec::new(),
             leaves: Vec::new(),
             left_out: Vec::new(),
             aside: Vec::new(),

@@ -135,9 +135,22 @@ pub fn leaf_note(t: Tongue, note: LeafNote) -> String {
         LeafNote::Holes => "measure-holes",
         LeafNote::FaintEdge => "measure-faint",
         LeafNote::TwoStalks => "measure-two-stalks",
+        LeafNote::CutApart => "measure-was-cut-apart",
         LeafNote::Mended => "measure-mended",
         LeafNote::Rubbed => "measure-rubbed",
     })
+}
+
+/// Which leaves touched and were cut apart, and how a person puts them together again.
+pub fn cut_apart(t: Tongue, leaves: &[usize]) -> String {
+    let (first, last) = match leaves {
+        [first, .., last] => (first, last),
+        _ => return String::new(),
+    };
+    let names: Vec<String> =
+        leaves.iter().map(|number| t.with("measure-leaf", &[("number", number)])).collect();
+    let all = crate::all(t, &names);
+    t.with("measure-cut-apart", &[("leaves", &all), ("one", first), ("other", last)])
 }
 
 /// What in a picture is no leaf; empty: nothing.

@@ -123,8 +123,10 @@ texts! {
     };
     /// What is to be said of a leaf.
     LeafNote = {
-        use model::LeafNote::{BaseGuessed, FaintEdge, Holes, Mended, Rubbed, TwoStalks};
-        one_of([BaseGuessed, Holes, FaintEdge, TwoStalks, Mended, Rubbed].map(words::note))
+        use model::LeafNote as Note;
+        let all = [Note::BaseGuessed, Note::Holes, Note::FaintEdge, Note::TwoStalks];
+        let more = [Note::CutApart, Note::Mended, Note::Rubbed];
+        one_of(all.into_iter().chain(more).map(words::note))
     };
     /// How parts of a leaf are arranged.
     Arrangement = {

@@ -47,6 +47,7 @@ pub(crate) fn note(note: LeafNote) -> &'static str {
         LeafNote::Holes => "holes",
         LeafNote::FaintEdge => "faint edge",
         LeafNote::TwoStalks => "two stalks",
+        LeafNote::CutApart => "cut apart",
         LeafNote::Mended => "mended",
         LeafNote::Rubbed => "rubbing",
     }

@@ -4,7 +4,6 @@
 use fastrand::Rng;
 use spinney_fixtures::leaves::Shape;
 use spinney_fixtures::leaves::form::{Blade, Leaflets, LobeForm, Margin};
-use spinney_model::LeafForm;
 
 /// What a leaf is made of, without its numbers.
 #[derive(Clone, Copy)]
@@ -114,17 +113,4 @@ pub(crate) fn families(judged: bool) -> Vec<Family> {
         }
     }
     all
-}
-
-/// What was said of a leaf, in a line.
-pub(crate) fn said(form: &LeafForm) -> String {
-    let lobes = form.lobes.as_ref().map(|lobes| lobes.count());
-    let sinuses = form.lobes.as_ref().and_then(|lobes| lobes.sinuses.as_ref());
-    let sinuses = sinuses.map(|it| (it.arrangement, it.depth));
-    let leaflets = form.leaflets.as_ref();
-    let leaflets = leaflets.map(|it| (it.middles.len(), it.arrangement, it.at_end));
-    let edge = form.edge.as_ref().map(|edge| {
-        (edge.kind, edge.teeth.each_ref().map(Vec::len), edge.per_cm.map(|it| it.value))
-    });
-    format!("lobes {lobes:?} {sinuses:?}, leaflets {leaflets:?}, edge {edge:?}")
 }

@@ -102,10 +102,23 @@ fn told(name: &str, pairs: &[Pair]) {
         println!("{asked} | {} | {share:.1} %", all.len());
         if std::env::var("WORST").is_ok() {
             for (_, pair) in all.iter().filter(|(right, _)| !right) {
-                let form = pair.leaf.as_ref().map(|leaf| families::said(&leaf.form));
+                let form = pair.leaf.as_ref().map(|leaf| said(&leaf.form));
                 let truth = pair.truth;
                 println!("    {}\n        {truth:?}\n        {form:?}", pair.told);
             }
         }
     }
+}
+
+/// What was said of a leaf, in a line.
+fn said(form: &LeafForm) -> String {
+    let lobes = form.lobes.as_ref().map(|lobes| lobes.count());
+    let sinuses = form.lobes.as_ref().and_then(|lobes| lobes.sinuses.as_ref());
+    let sinuses = sinuses.map(|it| (it.arrangement, it.depth));
+    let leaflets = form.leaflets.as_ref();
+    let leaflets = leaflets.map(|it| (it.middles.len(), it.arrangement, it.at_end));
+    let edge = form.edge.as_ref().map(|edge| {
+        (edge.kind, edge.teeth.each_ref().map(Vec::len), edge.per_cm.map(|it| it.value))
+    });
+    format!("lobes {lobes:?} {sinuses:?}, leaflets {leaflets:?}, edge {edge:?}")
 }

@@ -84,7 +84,9 @@ fn line(sheet: &Sheet, ridges: &Ridges, tone: f64, aside: f64) -> Option<Line> {
         let (left, right) = limits[row];
         match (left..right).contains(&column) {
             // A light line bends down.
-            true => (-tone * f64::from(bent[row * sheet.columns + column])).clamp(-1.0, SHARPEST),
+            true => {
+                (-tone * f64::from(bent[row * sheet.columns + column])).clamp(-1.0, SHARPEST)
+            }
             false => 0.0,
         }
     };

@@ -39,7 +39,11 @@ impl Ridges {
             if down == 1 && !slanting {
                 return Vec::new();
             }
-            folded_down(&folded_aside(&sheet.light, size, &kernels[aside]), size, &kernels[down])
+            folded_down(
+                &folded_aside(&sheet.light, size, &kernels[aside]),
+                size,
+                &kernels[down],
+            )
         });
         let (rows, columns) = size;
         let mut inside = Vec::new();
@@ -77,7 +81,8 @@ impl Ridges {
             return 0.0;
         }
         let cell = row * self.columns + column;
-        let weighed = self.bent.iter().zip(weights(along)).map(|(bent, weight)| weight * bent[cell]);
+        let weighed =
+            self.bent.iter().zip(weights(along)).map(|(bent, weight)| weight * bent[cell]);
         f64::from(weighed.sum::<f32>())
     }
 }

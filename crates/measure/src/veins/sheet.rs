@@ -225,7 +225,8 @@ impl Plane {
             let row = y as usize * pixels.width() as usize;
             let row = &pixels.as_raw()[3 * (row + left as usize)..][..3 * wide];
             light.extend(row.chunks_exact(3).map(|pixel| {
-                let [red, green, blue] = [0, 1, 2].map(|colour: usize| f32::from(pixel[colour]));
+                let [red, green, blue] =
+                    [0, 1, 2].map(|colour: usize| f32::from(pixel[colour]));
                 0.299 * red + 0.587 * green + 0.114 * blue
             }));
         }

@@ -118,7 +118,8 @@ impl Cells<'_> {
         let (least, most) = (*within.start(), *within.end());
         let count = rows.len();
         let [light, dark] = &mut sums.of;
-        let (light, dark) = (&mut light[rows.clone()][..count], &mut dark[rows.clone()][..count]);
+        let (light, dark) =
+            (&mut light[rows.clone()][..count], &mut dark[rows.clone()][..count]);
         let many = &mut sums.many[rows][..count];
         let [down, both, aside] = self.bent.map(|plane| &plane[..count]);
         let (judged, open) = (&self.judged[..count], &mut open[..count]);

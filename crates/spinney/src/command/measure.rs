@@ -181,11 +181,7 @@ fn mended(found: MeasuredPicture, mends: Option<&Mends>) -> Result<MeasuredPictu
 type Beside = (String, Vec<u8>);
 
 /// The picture with its lines, and each leaf alone: cut out, and as a drawing in lines.
-fn beside(
-    t: Tongue,
-    picture: &Picture,
-    measured: &MeasuredPicture,
-) -> Vec<Beside> {
+fn beside(t: Tongue, picture: &Picture, measured: &MeasuredPicture) -> Vec<Beside> {
     let mut files = Vec::new();
     let shown = picture.shown();
     let pixels = (shown.dimensions(), &shown.as_raw()[..]);
@@ -241,6 +237,11 @@ fn in_words(ink: &Ink, (file, picture): &(String, MeasuredPicture)) -> String {
     if picture.like_a_rubbing {
         report::push_wrapped(&mut text, "  ", &t.say("measure-like-a-rubbing"));
     }
+    for leaves in &picture.cut_apart {
+        report::push_wrapped(&mut text, "  ", &say::cut_apart(t, leaves));
+    }
+    // Said of the picture already.
+    let said = [LeafNote::Rubbed, LeafNote::CutApart];
     for leaf in &picture.leaves {
         let heading = ink.bold(&t.with("measure-leaf", &[("number", &leaf.number)]));
         let _ = writeln!(text, "  {heading}");
@@ -248,7 +249,7 @@ fn in_words(ink: &Ink, (file, picture): &(String, MeasuredPicture)) -> String {
             leaf.measures.iter().flatten().map(|it| say::measure(t, it)).collect();
         report::push_wrapped(&mut text, "    ", &measures.join(" · "));
         report::push_wrapped(&mut text, "    ", &say::form(t, &leaf.form).join(" · "));
-        for note in leaf.notes.iter().filter(|note| **note != LeafNote::Rubbed) {
+        for note in leaf.notes.iter().filter(|note| !said.contains(note)) {
             report::push_wrapped(&mut text, "    ", &say::leaf_note(t, *note));
         }
     }

@@ -41,6 +41,8 @@ measure-base-guessed = Es ist kein Stiel zu sehen. Welches Ende der Blattgrund i
 measure-holes = Es hat Löcher oder sehr helle Stellen. Sie zählen zur Spreite.
 measure-faint = Es hebt sich kaum vom Untergrund ab, der Rand ist deshalb unscharf. Legt es auf ein helleres oder dunkleres Blatt Papier.
 measure-two-stalks = Es scheint zwei Stiele zu haben: Vielleicht sind es zwei Blätter, die sich berühren. Dann trennt sie.
+measure-was-cut-apart = Es berührte ein anderes Blatt und wurde davon getrennt. Seht euch die Linie dazwischen an. Ist es doch ein Blatt, fügt beide zusammen.
+measure-cut-apart = { $leaves } berührten sich und wurden getrennt. Seht euch das Bild mit den Linien an. Sind sie ein Blatt, schreibt „leaf { $other } is part of leaf { $one }“ in eine Datei und gebt sie mit --mends an.
 measure-mended = Von Hand berichtigt.
 
 ## Die Form.

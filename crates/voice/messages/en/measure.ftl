@@ -41,6 +41,8 @@ measure-base-guessed = It has no stalk that can be seen, so which end is the bas
 measure-holes = It has holes or very light places. They are counted as blade.
 measure-faint = It hardly stands out from the ground, so its edge is not sharp. Lay it on a lighter or darker sheet.
 measure-two-stalks = It seems to have two stalks: it may be two leaves that touch. Then cut them apart.
+measure-was-cut-apart = It touched another leaf and was cut from it. Look at the line between them. If it is one leaf after all, put both together.
+measure-cut-apart = { $leaves } touched and were cut apart. Look at the picture with the lines. If they are one leaf, write "leaf { $other } is part of leaf { $one }" into a file and give it with --mends.
 measure-mended = Put right by hand.
 
 ## Its form.

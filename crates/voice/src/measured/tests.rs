@@ -59,6 +59,7 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
             LeafNote::Holes,
             LeafNote::FaintEdge,
             LeafNote::TwoStalks,
+            LeafNote::CutApart,
             LeafNote::Mended,
             LeafNote::Rubbed,
         ] {

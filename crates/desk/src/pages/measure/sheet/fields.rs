@@ -210,11 +210,12 @@ fn base64(text: &str) -> Option<String> {
     text.bytes().all(fits).then(|| text.to_owned())
 }
 
-const NOTES: [(&str, LeafNote); 6] = [
+const NOTES: [(&str, LeafNote); 7] = [
     ("base", LeafNote::BaseGuessed),
     ("holes", LeafNote::Holes),
     ("faint", LeafNote::FaintEdge),
     ("stalks", LeafNote::TwoStalks),
+    ("apart", LeafNote::CutApart),
     ("mended", LeafNote::Mended),
     ("rubbed", LeafNote::Rubbed),
 ];

@@ -1,0 +1,82 @@
+//! Leaves that touch on drawn scans of which everything is known.
+
+use fastrand::Rng;
+use image::RgbImage;
+use spinney_fixtures::leaves::scan::Page;
+use spinney_fixtures::leaves::{Leaf, Plan, Point, Shape};
+use spinney_measure::{measure, mended, read};
+use spinney_model::{LeafNote, Measurand, MeasuredPicture, Mend};
+
+const DPI: f64 = 200.0;
+
+fn found(size: (f64, f64), leaves: Vec<(&Leaf, Point, f64)>) -> MeasuredPicture {
+    let first = leaves[0].0;
+    let page = Page { size, leaves, dpi: DPI, ..Page::of_one(first, 0.0) };
+    let (width, height) = page.pixels();
+    let pixels = page.scanned(&mut Rng::with_seed(5));
+    let pixels = RgbImage::from_raw(width as u32, height as u32, pixels).expect("all of it");
+    let mut file = std::io::Cursor::new(Vec::new());
+    pixels.write_to(&mut file, image::ImageFormat::Png).expect("it can be packed");
+    measure(&read(file.get_ref(), Some(DPI)).expect("a picture")).expect("a leaf")
+}
+
+/// Blades 36 mm wide whose middles are 35 mm apart.
+fn beside<'l>(leaf: &'l Leaf, many: usize) -> Vec<(&'l Leaf, Point, f64)> {
+    (0..many).map(|at| (leaf, [30.0 + 35.0 * at as f64, 75.0], 0.0)).collect()
+}
+
+#[test]
+fn leaves_that_touch_are_cut_apart_and_it_is_said() {
+    let leaf = Plan::smooth(Shape::Ellipse, 20.0).leaf();
+    for many in [2, 3] {
+        let picture = found((30.0 + 35.0 * many as f64, 105.0), beside(&leaf, many));
+        assert_eq!(picture.leaves.len(), many);
+        let numbers: Vec<usize> = (1..=many).collect();
+        assert_eq!(picture.cut_apart, [numbers]);
+        for found in &picture.leaves {
+            assert!(found.notes.contains(&LeafNote::CutApart));
+            assert!(!found.notes.contains(&LeafNote::TwoStalks));
+            let near = |what, truth: f64, share: f64| {
+                let value = found.measure(what).expect("it is there").value;
+                assert!((value / truth - 1.0).abs() < share, "{what:?} {value} for {truth}");
+            };
+            near(Measurand::BladeLength, leaf.truth.length, 0.01);
+            near(Measurand::StalkLength, 20.0, 0.04);
+            // A millimetre of its width is the neighbour's too.
+            near(Measurand::BladeArea, leaf.truth.area, 0.03);
+        }
+    }
+}
+
+#[test]
+fn a_person_puts_them_together_again() {
+    let leaf = Plan::smooth(Shape::Ellipse, 20.0).leaf();
+    let picture = found((100.0, 105.0), beside(&leaf, 2));
+    let one = mended(&picture, &[Mend::PartOf { part: 2, leaf: 1 }]).expect("it can be done");
+    assert_eq!(one.leaves.len(), 1);
+    assert!(one.cut_apart.is_empty(), "of what was put right nothing is said");
+    assert!(!one.leaves[0].notes.contains(&LeafNote::CutApart));
+    // What nobody touched stays as it was found.
+    assert_eq!(mended(&picture, &[]).expect("nothing is to be done").cut_apart, [[1, 2]]);
+}
+
+#[test]
+fn leaves_apart_from_each_other_and_lobed_ones_are_left_whole() {
+    let leaf = Plan::smooth(Shape::Ellipse, 20.0).leaf();
+    let lobed = Plan { lobes: 3, depth: 0.7, ..Plan::smooth(Shape::Oblong, 20.0) }.leaf();
+    let apart = vec![(&leaf, [30.0, 75.0], 0.0), (&lobed, [75.0, 75.0], 0.4)];
+    let picture = found((110.0, 105.0), apart);
+    assert_eq!(picture.leaves.len(), 2);
+    assert!(picture.cut_apart.is_empty());
+    assert!(picture.leaves.iter().all(|leaf| !leaf.notes.contains(&LeafNote::CutApart)));
+}
+
+#[test]
+fn leaves_that_lie_on_each_other_are_left_to_a_person() {
+    let leaf = Plan::smooth(Shape::Ellipse, 20.0).leaf();
+    let over = vec![(&leaf, [35.0, 75.0], 0.0), (&leaf, [57.0, 75.0], 0.0)];
+    let picture = found((95.0, 105.0), over);
+    assert_eq!(picture.leaves.len(), 1);
+    assert!(picture.cut_apart.is_empty());
+    assert!(picture.leaves[0].notes.contains(&LeafNote::TwoStalks), "it may be two");
+}
