@@ -21,7 +21,7 @@ fn found(size: (f64, f64), leaves: Vec<(&Leaf, Point, f64)>) -> MeasuredPicture 
 }
 
 /// Blades 36 mm wide whose middles are 35 mm apart.
-fn beside<'l>(leaf: &'l Leaf, many: usize) -> Vec<(&'l Leaf, Point, f64)> {
+fn beside(leaf: &Leaf, many: usize) -> Vec<(&Leaf, Point, f64)> {
     (0..many).map(|at| (leaf, [30.0 + 35.0 * at as f64, 75.0], 0.0)).collect()
 }
 

@@ -95,8 +95,10 @@ fn line(sheet: &Sheet, ridges: &Ridges, tone: f64, aside: f64) -> Option<Line> {
     for row in from..to {
         for (at, next) in next.iter_mut().enumerate() {
             let mut best = (f64::MIN, at);
-            for before in at.saturating_sub(1)..=(at + 1).min(many - 1) {
-                let sum = sums[before] - if before == at { 0.0 } else { STEP };
+            let lowest = at.saturating_sub(1);
+            for (off, sum) in sums[lowest..(at + 2).min(many)].iter().enumerate() {
+                let before = lowest + off;
+                let sum = sum - if before == at { 0.0 } else { STEP };
                 if sum >= best.0 {
                     best = (sum, before);
                 }
