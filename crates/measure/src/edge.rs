@@ -203,13 +203,13 @@ impl Margin<'_> {
             let plain = teeth.extract_if(.., |tooth| tooth.width > APART * width);
             let mut ends: Vec<[usize; 2]> =
                 plain.flat_map(|it| [it.ends, [it.ends[1], it.ends[0]]]).collect();
-            if let (Some(first), Some(last)) = (lobe.sinuses.first(), lobe.sinuses.last()) {
-                ends.extend([[first.at, lobe.from], [last.at, lobe.to]]);
-            }
-            let before_tip = lobe.sinuses.iter().rfind(|sinus| sinus.at < lobe.tip);
-            let behind_tip = lobe.sinuses.iter().find(|sinus| sinus.at > lobe.tip);
-            let to_tip =
-                before_tip.into_iter().chain(behind_tip).map(|sinus| [sinus.at, lobe.tip]);
+            // Those of either side of its tip.
+            let up = lobe.sinuses.partition_point(|sinus| sinus.at < lobe.tip);
+            let (up, down) = lobe.sinuses.split_at(up);
+            ends.extend(up.first().map(|first| [first.at, lobe.from]));
+            ends.extend(down.last().map(|last| [last.at, lobe.to]));
+            let to_tip = up.last().into_iter().chain(down.first());
+            let to_tip = to_tip.map(|sinus| [sinus.at, lobe.tip]);
             let high = |tooth: &Tooth| {
                 let of_tip = (tooth.ends[0]..=tooth.ends[1]).contains(&lobe.tip);
                 height > 0.0 && tooth.height >= AT_END * height && !of_tip

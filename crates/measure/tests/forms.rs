@@ -139,6 +139,26 @@ fn teeth_of_leaflets_are_counted_beside_their_stalks_and_up_to_their_tips() {
 }
 
 #[test]
+fn teeth_on_one_side_alone_are_told_of_that_side() {
+    let leaf = plan(Blade::Plain, Margin::Serrate).leaf();
+    let entire = plan(Blade::Plain, Margin::Smooth).leaf();
+    // The left side of the one and the right side of the other.
+    let half = |leaf: &Leaf<FormTruth>, from: f64| -> Line {
+        let tip = leaf.outline.iter().map(|[_, y]| *y).fold(f64::MIN, f64::max);
+        let at = leaf.outline.iter().position(|[_, y]| *y == tip).expect("it has a tip");
+        if from < 0.0 { leaf.outline[..at].to_vec() } else { leaf.outline[at..].to_vec() }
+    };
+    let outline = [half(&leaf, -1.0), half(&entire, 1.0)].concat();
+    for turn in [0.3, 3.5] {
+        let edge = form(&Leaf { outline: outline.clone(), truth: () }, 300.0, turn).edge;
+        let [toothed, plain] = edge.expect("it is fine enough").teeth;
+        let truth = leaf.truth.teeth[0];
+        assert!(toothed.len().abs_diff(truth) <= 1, "{} {truth}", toothed.len());
+        assert!(plain.is_empty());
+    }
+}
+
+#[test]
 fn what_a_scan_is_too_coarse_for_is_not_guessed() {
     let fine = FormPlan { pitch: 1.4, tooth: 0.4, ..plan(Blade::Plain, Margin::Serrate) };
     let leaf = fine.leaf();
