@@ -2,9 +2,11 @@
 //!
 //! From a photograph in which the rings of a [`ScaleCard`] are seen to the picture that a scanner would
 //! have made of what lies between them. `rings` finds the rings, `tilt` works out from where they are
-//! how the paper was turned, tilted and bent by the lens, and this file takes the picture apart along it.
+//! how the paper was turned, tilted and bent by the lens, and this file takes the picture apart along it. Where
+//! there is no card, `strip` looks for a strip of rings: by that nothing is laid flat.
 
 mod rings;
+mod strip;
 mod tilt;
 
 use image::{Rgb, RgbImage};
@@ -15,17 +17,34 @@ use spinney_model::scale_card::{CLEAR, ScaleCard};
 use crate::picture::Picture;
 use tilt::Tilt;
 
-/// What lies on a scale card in a photograph, as from straight above. None: no card is seen.
+/// What is seen in a photograph of which nobody said how large a dot is.
+pub(crate) enum Seen {
+    /// What lies on a scale card, as from straight above.
+    Flat(Picture),
+    /// A scale strip beside what lies there, and how large dots are by it. The strip is painted over.
+    Beside(PictureScale),
+}
+
+/// The scale card in a photograph, or the scale strip. None: neither is seen.
 ///
 /// **Cost**: some 40 ns a pixel, and five bytes of memory.
-pub(crate) fn flat(photograph: &RgbImage) -> Option<Picture> {
+pub(crate) fn seen(photograph: &mut RgbImage) -> Option<Seen> {
     let rings = rings::found(photograph);
     let size = [photograph.width(), photograph.height()].map(f64::from);
-    let (card, tilt) = tilt::of(&rings, size)?;
-    let pixels = unfolded(photograph, card, &tilt);
+    if let Some((card, tilt)) = tilt::of(&rings, size) {
+        return Some(Seen::Flat(flat(photograph, card, &tilt)));
+    }
+    let strip = strip::Strip::of(&rings)?;
+    strip.paint_over(photograph);
+    Some(Seen::Beside(strip.scale()))
+}
+
+/// What lies on a card, laid flat.
+fn flat(photograph: &RgbImage, card: ScaleCard, tilt: &Tilt) -> Picture {
+    let pixels = unfolded(photograph, card, tilt);
     let (wide, _) = room(card);
     let dpi = f64::from(pixels.width()) / wide * 25.4;
-    Some(Picture { pixels, scale: PictureScale::OfCard { dpi, off: tilt.off }, halved: false })
+    Picture { pixels, scale: PictureScale::OfCard { dpi, off: tilt.off }, halved: false }
 }
 
 /// How wide and high what is measured is, in mm.

@@ -61,14 +61,16 @@ pub struct Picture {
 }
 
 impl Picture {
-    /// What lies on a scale card in it, where nobody said for certain how large a pixel is and there is
-    /// one.
-    fn on_card(&self) -> Option<Self> {
+    /// Whether nobody said for certain how large a pixel is: then a scale card is looked for.
+    fn is_doubtful(&self) -> bool {
         match self.scale {
             PictureScale::Said { .. }
             | PictureScale::OfRuler { .. }
-            | PictureScale::OfFile { doubt: None, .. } => None,
-            _ => card::flat(&self.pixels),
+            | PictureScale::OfFile { doubt: None, .. } => false,
+            PictureScale::OfFile { doubt: Some(_), .. }
+            | PictureScale::OfCard { .. }
+            | PictureScale::OfStrip { .. }
+            | PictureScale::Unknown(_) => true,
         }
     }
 
@@ -106,7 +108,7 @@ fn smaller(pixels: &RgbImage, many: usize) -> RgbImage {
 }
 
 /// Reads a picture. What the person says of its dots per inch goes before what the file says. Where
-/// neither says it for certain a scale card is looked for, and what lies on it is laid flat. Of one with
+/// neither says it for certain a scale card is looked for, and what lies on it is laid flat, or else a scale strip. Of one with
 /// more than [`PICTURE_PIXELS`] each two by two become one.
 ///
 /// **Errors**: none of the formats that are read, or damaged; more bytes or pixels than are unpacked.
@@ -159,7 +161,7 @@ fn read_with(
     let Opened { picture, scale } = opened(bytes, said, most)?;
     let (width, height) = (picture.width(), picture.height());
     let halved = u64::from(width) * u64::from(height) > whole;
-    let small = match halved {
+    let mut small = match halved {
         false => Picture { pixels: on_paper(picture), scale, halved },
         true => {
             let half = picture.thumbnail_exact(width.div_ceil(2), height.div_ceil(2));
@@ -167,8 +169,13 @@ fn read_with(
             Picture { pixels: on_paper(half), scale: scale.halved(), halved }
         }
     };
-    Ok(match small.on_card() {
-        Some(flat) => Small { scale: flat.scale, picture: flat },
+    let card = small.is_doubtful().then(|| card::seen(&mut small.pixels)).flatten();
+    Ok(match card {
+        Some(card::Seen::Flat(flat)) => Small { scale: flat.scale, picture: flat },
+        Some(card::Seen::Beside(beside)) => {
+            let scale = if halved { beside.doubled() } else { beside };
+            Small { scale, picture: Picture { scale: beside, ..small } }
+        }
         None => Small { picture: small, scale },
     })
 }

@@ -117,18 +117,26 @@ pub(crate) fn of_ratio(ratio: f64, over: (f64, f64), under: (f64, f64)) -> f64 {
 
 /// What the way in which the size of a dot is known adds to the ± of leaves.
 pub(crate) fn of_scale(leaves: &mut [MeasuredLeaf], scale: PictureScale) {
-    if matches!(scale, PictureScale::OfCard { .. }) {
-        leaves.iter_mut().for_each(laid_flat);
-    }
+    let of_length = match scale {
+        PictureScale::OfCard { .. } => FLAT,
+        PictureScale::OfStrip { unsure, .. } => unsure,
+        _ => return,
+    };
+    leaves.iter_mut().for_each(|leaf| widened(leaf, of_length));
 }
 
 /// What laying a photograph flat adds to the ± of a leaf.
 pub(crate) fn laid_flat(leaf: &mut MeasuredLeaf) {
+    widened(leaf, FLAT);
+}
+
+/// The ± of a leaf whose lengths may be off by such a share.
+fn widened(leaf: &mut MeasuredLeaf, of_length: f64) {
     for measure in leaf.measures.iter_mut().flatten() {
         let share = match measure.what {
-            Measurand::BladeArea => 2.0 * FLAT,
+            Measurand::BladeArea => 2.0 * of_length,
             Measurand::Solidity => 0.0,
-            _ => FLAT,
+            _ => of_length,
         };
         measure.plus_minus = measure.plus_minus.hypot(share * measure.value);
     }

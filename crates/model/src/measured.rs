@@ -195,6 +195,17 @@ pub enum PictureScale {
         /// square.
         off: f64,
     },
+    /// A scale strip of ours is in the photograph, which was left as it is.
+    OfStrip {
+        /// Dots per inch beside the strip.
+        dpi: f64,
+        /// How far from where they should be its rings are seen, in mm: the root of the mean
+        /// square.
+        off: f64,
+        /// By what share a length may be off, since a line of rings tells little of how the photograph was
+        /// tilted.
+        unsure: f64,
+    },
     /// Nobody says so, or it cannot be: shape and ratios only.
     Unknown(NoScale),
 }
@@ -218,6 +229,7 @@ impl PictureScale {
             Self::OfRuler { dpi } => Self::OfRuler { dpi: by * dpi },
             Self::OfFile { dpi, doubt } => Self::OfFile { dpi: by * dpi, doubt },
             Self::OfCard { dpi, off } => Self::OfCard { dpi: by * dpi, off },
+            Self::OfStrip { dpi, off, unsure } => Self::OfStrip { dpi: by * dpi, off, unsure },
             Self::Unknown(why) => Self::Unknown(why),
         }
     }
@@ -228,7 +240,8 @@ impl PictureScale {
             Self::Said { dpi }
             | Self::OfRuler { dpi }
             | Self::OfFile { dpi, .. }
-            | Self::OfCard { dpi, .. } => Some(25.4 / dpi),
+            | Self::OfCard { dpi, .. }
+            | Self::OfStrip { dpi, .. } => Some(25.4 / dpi),
             Self::Unknown(_) => None,
         }
     }

@@ -25,6 +25,21 @@ pub enum ScaleCard {
     Letter,
 }
 
+/// A strip to lie in or beside a tray: rings in one line. Which dots are small tells where it begins, and
+/// that it is no side of a card.
+pub const STRIP: [RingMark; 6] = [
+    RingMark { at: [0.0, 0.0], small: true },
+    RingMark { at: [36.0, 0.0], small: true },
+    RingMark { at: [72.0, 0.0], small: false },
+    RingMark { at: [108.0, 0.0], small: true },
+    RingMark { at: [144.0, 0.0], small: false },
+    RingMark { at: [180.0, 0.0], small: false },
+];
+/// How long and wide the strip is, in mm.
+pub const STRIP_SIZE: [f64; 2] = [200.0, 30.0];
+/// Where the middle of its first ring lies, in mm from its left and upper edge.
+pub const STRIP_FIRST: [f64; 2] = [10.0, 10.0];
+
 /// A ring with its dot.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RingMark {

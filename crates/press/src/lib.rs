@@ -32,6 +32,7 @@ pub mod ruler;
 mod safety;
 mod said;
 pub mod scale_card;
+pub mod scale_strip;
 pub mod second_language;
 mod second_look;
 mod setting;

@@ -36,6 +36,16 @@ pub fn alone(tongue: Tongue, paper: Paper) -> Sheet {
 }
 
 fn set(tongue: Tongue, date: Option<&str>, paper: Paper) -> Sheet {
+    without_table(tongue, |booklet| {
+        let booklet = Booklet { date, ..booklet.clone() };
+        let setting = Setting::new(&booklet);
+        let title = tongue.with("sheet-title-scale", &[("title", &setting.title())]);
+        setting.sheet(title, vec![page(&setting, paper)])
+    })
+}
+
+/// A sheet about leaves of which no table says anything.
+pub(crate) fn without_table(tongue: Tongue, set: impl Fn(&Booklet) -> Sheet) -> Sheet {
     let scene = Scene { title: Some(tongue.say("sheet-scale-alone")), ..Scene::default() };
     let matrix = Matrix::new(scene, Vec::new(), Vec::new(), Vec::new())
         .expect("a table of nothing breaks no rule");
@@ -46,16 +56,14 @@ fn set(tongue: Tongue, date: Option<&str>, paper: Paper) -> Sheet {
         left_together: &[],
         second_looks: &SecondLooks::new(),
         stamp: Stamp::None,
-        date,
+        date: None,
         pictures: &BTreeMap::new(),
         drawn: Drawn::NOTHING,
         letters: Letters::Usual,
         sizes: Sizes::USUAL,
         tongue,
     };
-    let setting = Setting::new(&booklet);
-    let title = tongue.with("sheet-title-scale", &[("title", &setting.title())]);
-    setting.sheet(title, vec![page(&setting, paper)])
+    set(&booklet)
 }
 
 fn page(setting: &Setting, paper: Paper) -> Page {

@@ -8,8 +8,8 @@ use crate::sheet::Sheet;
 use crate::sheet::ink::{Inks, Letters};
 use crate::{
     Booklet, Paper, Sizes, album, cards_to_sort, chart, floor, hole_cards, indented, key_pages,
-    lessons, measuring, pocket, rubbing, ruler, scale_card, short_key, strips_of_looks, today,
-    trail, try_out, visit, word_cards, words_to_look_at,
+    lessons, measuring, pocket, rubbing, ruler, scale_card, scale_strip, short_key,
+    strips_of_looks, today, trail, try_out, visit, word_cards, words_to_look_at,
 };
 
 /// What a sheet is for; those of one use stand together in the table.
@@ -117,7 +117,7 @@ impl SheetKind {
 }
 
 /// Everything for today comes first: most want no more.
-pub const SHEETS: [SheetKind; 24] = [
+pub const SHEETS: [SheetKind; 25] = [
     SheetKind::of(Use::Today, "today", today::sheet, None),
     SheetKind::of(Use::Key, "short-key", short_key::sheet, Some(Copies::whole(For::EachGroup))),
     SheetKind::of(Use::Key, "key-pages", key_pages::sheet, Some(Copies::whole(For::EachGroup))),
@@ -198,6 +198,16 @@ pub const SHEETS: [SheetKind; 24] = [
             Use::Measuring,
             "scale-card",
             scale_card::sheet,
+            Some(Copies::whole(For::Once)),
+        )
+    },
+    SheetKind {
+        not_large: Some("print-not-large-lengths"),
+        has_something: scale_strip::has_something,
+        ..SheetKind::of(
+            Use::Measuring,
+            "scale-strip",
+            scale_strip::sheet,
             Some(Copies::whole(For::Once)),
         )
     },

@@ -6,6 +6,8 @@
 mod form;
 mod mend;
 
+use std::fmt::Display;
+
 use spinney_model::{
     Doubt, LeafNote, LeftOut, Measurand, Measure, MeasuredPicture, NoScale, PictureError,
     PictureScale,
@@ -89,6 +91,13 @@ fn scale(t: Tongue, scale: PictureScale) -> String {
             let off = t.decimal(&format!("{off:.2}"));
             t.with("measure-scale-of-card", &[("dpi", &dpi.round()), ("off", &off)])
         }
+        PictureScale::OfStrip { dpi, off, unsure } => {
+            let off = t.decimal(&format!("{off:.2}"));
+            let unsure = t.decimal(&format!("{:.1}", 100.0 * unsure));
+            let said =
+                [("dpi", &dpi.round() as &dyn Display), ("off", &off), ("unsure", &unsure)];
+            t.with("measure-scale-of-strip", &said)
+        }
         PictureScale::Unknown(NoScale::NotSaid) => t.say("measure-no-scale"),
         PictureScale::Unknown(NoScale::Camera) => t.say("measure-no-scale-camera"),
         PictureScale::Unknown(NoScale::NotSquare) => t.say("measure-no-scale-not-square"),
@@ -116,6 +125,7 @@ pub fn scale_on_screen(t: Tongue, of: PictureScale) -> String {
         | PictureScale::OfRuler { .. }
         | PictureScale::OfFile { doubt: None, .. }
         | PictureScale::OfCard { .. }
+        | PictureScale::OfStrip { .. }
         | PictureScale::Unknown(NoScale::Camera | NoScale::NotSquare) => scale(t, of),
     }
 }

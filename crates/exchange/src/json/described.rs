@@ -168,6 +168,7 @@ texts! {
             Scale::OfFile { dpi, doubt: None },
             Scale::OfFile { dpi, doubt: Some(Doubt::Usual) },
             Scale::OfCard { dpi, off: 0.1 },
+            Scale::OfStrip { dpi, off: 0.1, unsure: 0.01 },
         ];
         one_of(known.into_iter().chain(unknown.map(Scale::Unknown)).map(words::scale))
     };

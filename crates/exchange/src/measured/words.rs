@@ -134,6 +134,7 @@ pub(crate) fn scale(scale: PictureScale) -> &'static str {
         PictureScale::OfFile { doubt: None, .. } => "of file",
         PictureScale::OfFile { doubt: Some(Doubt::Usual), .. } => "doubtful",
         PictureScale::OfCard { .. } => "scale card",
+        PictureScale::OfStrip { .. } => "scale strip",
         PictureScale::Unknown(NoScale::NotSaid) => "not said",
         PictureScale::Unknown(NoScale::Camera) => "camera",
         PictureScale::Unknown(NoScale::TooLarge { .. }) => "too large",

@@ -19,6 +19,8 @@ pub(crate) struct Ring {
     pub(crate) across: f64,
     /// Whether its dot is a small one.
     pub(crate) small: bool,
+    /// How far its ink is from its middle, as mean squares: across, down, and both.
+    pub(crate) spread: [f64; 3],
 }
 
 /// How far around a pixel the paper is looked at: the longer side over this.
@@ -77,7 +79,8 @@ fn ring(dark: &Contrast, piece: &Piece, dots: &[&Piece]) -> Option<Ring> {
     })?;
     let [dot_wide, dot_high] = sides(dot);
     let small = f64::midpoint(dot_wide, dot_high) / across < HALF_WAY;
-    Some(Ring { at: weighed(dark, [piece, *dot]), across, small })
+    let (at, spread) = weighed(dark, [piece, *dot]);
+    Some(Ring { at, across, small, spread })
 }
 
 fn sides(piece: &Piece) -> [f64; 2] {
@@ -94,21 +97,28 @@ fn full(piece: &Piece) -> f64 {
     piece.pixels as f64 / (std::f64::consts::FRAC_PI_4 * wide * high)
 }
 
-/// The middle of both, each pixel weighed by how dark it is; those along the edge too, which are dark in
-/// part.
-fn weighed(dark: &Contrast, both: [&Piece; 2]) -> Point {
-    let mut sum = [0.0; 3];
+/// The middle of both and how far they reach from it, each pixel weighed by how dark it is; those along the
+/// edge too, which are dark in part.
+fn weighed(dark: &Contrast, both: [&Piece; 2]) -> (Point, [f64; 3]) {
+    let (mut sum, mut squares) = ([0.0; 3], [0.0; 3]);
+    let first = middle(both[0]);
     let (across, down) = (both[0].across, both[0].down);
     let around = |(first, last): (u32, u32)| i64::from(first) - 1..=i64::from(last) + 1;
     for y in around(down) {
         for x in around(across) {
             let weight = f64::from(dark.at(x, y));
-            sum[0] += weight * x as f64;
-            sum[1] += weight * y as f64;
+            let off = [x as f64 - first[0], y as f64 - first[1]];
+            sum[0] += weight * off[0];
+            sum[1] += weight * off[1];
             sum[2] += weight;
+            squares[0] += weight * off[0] * off[0];
+            squares[1] += weight * off[1] * off[1];
+            squares[2] += weight * off[0] * off[1];
         }
     }
-    [sum[0] / sum[2], sum[1] / sum[2]]
+    let [x, y] = [sum[0] / sum[2], sum[1] / sum[2]];
+    let spread = [squares[0] / sum[2] - x * x, squares[1] / sum[2] - y * y];
+    ([first[0] + x, first[1] + y], [spread[0], spread[1], squares[2] / sum[2] - x * y])
 }
 
 /// How much darker each pixel is than what lies around it.

@@ -49,6 +49,9 @@ pub(crate) struct Measure {
     /// .pdf, or `-` for stdout.
     #[arg(long, value_name = "FILE.pdf", conflicts_with_all = ["files", "dpi", "rubbing", "mends", "out", "format"])]
     pub(crate) scale_card: Option<PathBuf>,
+    /// With --scale-card: strips to lie in a pond tray or beside it, instead of the card.
+    #[arg(long, requires = "scale_card")]
+    pub(crate) strip: bool,
     /// The paper of the scale card.
     #[arg(long, value_enum, default_value = "a4", requires = "scale_card")]
     pub(crate) paper: Paper,

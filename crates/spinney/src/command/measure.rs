@@ -10,11 +10,11 @@ use std::path::{Path, PathBuf};
 use spinney_exchange::{json, measured, mends};
 use spinney_measure::Picture;
 use spinney_model::{LeafNote, MeasuredPicture, Mend, NoMend, PictureError};
-use spinney_press::{lines, measured_picture, pdf, scale_card, svg};
+use spinney_press::{lines, measured_picture, pdf, scale_card, scale_strip, svg};
 use spinney_voice::Tongue;
 use spinney_voice::measured as say;
 
-use crate::args::{Measure, MeasureFormat, Paper};
+use crate::args::{Measure, MeasureFormat};
 use crate::failure::Failure;
 use crate::files::{self, Over};
 use crate::folder::Folder;
@@ -25,7 +25,7 @@ use crate::{opened, terminal};
 pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     let over = Over::forced(args.force);
     if let Some(file) = &args.scale_card {
-        return write_card(t, file, args.paper, over);
+        return write_card(t, file, args, over);
     }
     let files = pictures::all(&args.files)?;
     let mends = args.mends.as_deref().map(|path| mends_of(path, &files)).transpose()?;
@@ -107,9 +107,13 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     Ok(!failed)
 }
 
-/// Writes the sheet to photograph leaves on.
-fn write_card(t: Tongue, file: &Path, paper: Paper, over: Over) -> Result<bool, Failure> {
-    let sheet = scale_card::alone(t, paper.size());
+/// Writes the sheet to photograph leaves on, or the strips to lie beside them.
+fn write_card(t: Tongue, file: &Path, args: &Measure, over: Over) -> Result<bool, Failure> {
+    let paper = args.paper.size();
+    let (sheet, message) = match args.strip {
+        true => (scale_strip::alone(t, paper), "run-scale-strip"),
+        false => (scale_card::alone(t, paper), "run-scale-card"),
+    };
     let bytes = pdf::write(&sheet).map_err(|error| Failure::saying(move |t| error.told(t)))?;
     if file == Path::new("-") {
         return terminal::print_bytes(&bytes).map(|()| true);
@@ -118,7 +122,7 @@ fn write_card(t: Tongue, file: &Path, paper: Paper, over: Over) -> Result<bool, 
         return Err(Failure::usage("failure-not-pdf", [("file", file.into())]));
     }
     files::write_whole(file, &bytes, over)?;
-    let written = t.with("run-scale-card", &[("file", &file.display())]);
+    let written = t.with(message, &[("file", &file.display())]);
     terminal::print(&format!("{written}\n"))?;
     Ok(true)
 }

@@ -28,6 +28,7 @@ measure-scale-of-ruler = Mit { $dpi } Punkten pro Zoll, nach dem Lineal im Bild.
 measure-scale-of-file = Mit { $dpi } Punkten pro Zoll, wie es in der Datei steht.
 measure-scale-doubtful = In der Datei stehen { $dpi } Punkte pro Zoll. Das schreiben viele Programme, wenn sie es nicht wissen. Legt ein Blatt an ein Lineal: Stimmt die Länge nicht, gebt mit --dpi die richtige Zahl an.
 measure-scale-of-card = Auf dem Foto ist die Maßkarte: flach gelegt mit { $dpi } Punkten pro Zoll. Ihre Ringe liegen { $off } mm neben ihrem Platz.
+measure-scale-of-strip = Auf dem Foto ist der Maßstreifen: { $dpi } Punkte pro Zoll. Seine Ringe liegen { $off } mm neben ihrem Platz. Er sagt wenig darüber, wie schräg die Kamera stand: Längen können um { $unsure } % falsch sein. Flach gelegt wurde nichts.
 measure-halved = Es ist so groß, dass vor dem Messen je zwei mal zwei Punkte zu einem zusammengefasst wurden.
 measure-rubbed = Es ist ein Rubbelbild. Lag das Blatt mit den Adern nach oben, seht ihr seine Unterseite: Von oben gesehen sind am Blatt links und rechts vertauscht.
 measure-like-a-rubbing = Das sieht nach einem Rubbelbild aus. Gebt --rubbing an.

@@ -147,6 +147,7 @@ run-not-damaged = In { $file } ist nichts beschädigt. Es wurde keine Datei gema
 run-not-changed = { $file } wurde nicht verändert.
 run-look-over = Seht durch, was nach dem Schaden kam: Es kann sich auf etwas stützen, das verloren ist.
 run-scale-card = Geschrieben: { $file }. Druckt es mit 100 %, fotografiert Blätter darauf, dann: spinney measure foto.jpg
+run-scale-strip = Geschrieben: { $file }. Druckt es mit 100 %, schneidet einen Streifen aus, fotografiert ihn neben dem, was ihr messt, dann: spinney measure foto.jpg
 run-template = Geschrieben: { $file }. Füllt je Zeile eine Art aus, dann: spinney key { $file }
 run-pocket = Geschrieben: { $file }. Kopiert die Datei auf einen Stick oder ein Tablet, und öffnet sie in einem Browser.
 run-understood = { $kinds } und { $columns } gelesen:

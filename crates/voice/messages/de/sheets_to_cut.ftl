@@ -49,6 +49,13 @@ sheet-scale-lay = Legt Blätter flach und mit Abstand zwischen die Ringe. Lasst 
 sheet-scale-photograph = Fotografiert den ganzen Bogen von oben: alle acht Ringe im Bild, kein Schatten einer Hand.
 sheet-scale-measure = Spinney findet die Ringe, legt das Bild flach und misst jedes Blatt in Millimetern.
 sheet-scale-rings = Acht Ringe um den Platz für die Blätter
+sheet-strip = Maßstreifen
+sheet-title-strip = { $title }: Maßstreifen
+sheet-strip-cut = Schneidet die Streifen aus, einen für jede Schale. Laminiert sie, wenn sie nass werden.
+sheet-strip-lay = Legt einen Streifen flach in die Schale oder daneben, so hoch wie das, was ihr messt.
+sheet-strip-photograph = Fotografiert gerade von oben: alle sechs Ringe im Bild, und was ihr messt nahe dabei.
+sheet-strip-rings = Sechs Ringe in einer Reihe
+sheet-strip-ten = 10 cm
 
 ## Rubbelbilder.
 

@@ -28,6 +28,7 @@ measure-scale-of-ruler = At { $dpi } dots per inch, by the ruler in the picture.
 measure-scale-of-file = At { $dpi } dots per inch, as the file says.
 measure-scale-doubtful = The file says { $dpi } dots per inch. Many programs write that when they do not know. Hold one leaf against a ruler: if the length is wrong, type the right number with --dpi.
 measure-scale-of-card = The scale card is in the photograph: laid flat at { $dpi } dots per inch. Its rings are { $off } mm from where they should be.
+measure-scale-of-strip = The scale strip is in the photograph: { $dpi } dots per inch. Its rings are { $off } mm from where they should be. It tells little about how the camera was tilted, so lengths may be off by { $unsure } %. Nothing was laid flat.
 measure-halved = It is so large that every square of two by two dots was made into one before measuring.
 measure-rubbed = It is a rubbing. If the leaf lay with its veins up, you see its underside: on the leaf seen from above, left and right change places.
 measure-like-a-rubbing = This looks like a rubbing. Say --rubbing.

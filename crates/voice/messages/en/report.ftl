@@ -147,6 +147,7 @@ run-not-damaged = Nothing in { $file } is damaged. No file was made.
 run-not-changed = { $file } was not changed.
 run-look-over = Look over what came after the damage: it may rest on what is lost.
 run-scale-card = Written: { $file }. Print it at 100 %, photograph leaves on it, then: spinney measure photo.jpg
+run-scale-strip = Written: { $file }. Print it at 100 %, cut out a strip, photograph it beside what you measure, then: spinney measure photo.jpg
 run-template = Written: { $file }. Fill in one row a kind, then: spinney key { $file }
 run-pocket = Written: { $file }. Copy it onto a memory stick or a tablet, and open it in a browser.
 run-understood = { $kinds } and { $columns } were read:

@@ -49,6 +49,13 @@ sheet-scale-lay = Lay leaves flat and apart between the rings. Leave out what ca
 sheet-scale-photograph = Photograph the whole sheet from above: all eight rings in the picture, no shadow of a hand.
 sheet-scale-measure = Spinney finds the rings, lays the picture flat and measures each leaf in millimetres.
 sheet-scale-rings = Eight rings around the place for the leaves
+sheet-strip = Scale strip
+sheet-title-strip = { $title }: scale strip
+sheet-strip-cut = Cut the strips out, one for each tray. Laminate them if they get wet.
+sheet-strip-lay = Lay a strip flat in the tray or beside it, as high as what you measure.
+sheet-strip-photograph = Photograph from straight above: all six rings in the picture, and what you measure near them.
+sheet-strip-rings = Six rings in a line
+sheet-strip-ten = 10 cm
 
 ## Rubbings.
 

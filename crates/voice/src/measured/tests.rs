@@ -37,6 +37,7 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
         PictureScale::OfFile { dpi: 300.0, doubt: None },
         PictureScale::OfFile { dpi: 72.0, doubt: Some(Doubt::Usual) },
         PictureScale::OfCard { dpi: 212.4, off: 0.08 },
+        PictureScale::OfStrip { dpi: 212.4, off: 0.08, unsure: 0.013 },
         PictureScale::Unknown(NoScale::NotSaid),
         PictureScale::Unknown(NoScale::Camera),
         PictureScale::Unknown(NoScale::NotSquare),

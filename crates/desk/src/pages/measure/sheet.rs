@@ -151,7 +151,7 @@ impl Sheet {
             }
         };
         let dpi = scale.mm().map_or(assumed, |mm| 25.4 / mm);
-        if !matches!(scale, PictureScale::OfCard { .. }) {
+        if !matches!(scale, PictureScale::OfCard { .. } | PictureScale::OfStrip { .. }) {
             picture.scale =
                 PictureScale::Said { dpi: if picture.halved { dpi / 2.0 } else { dpi } };
         }

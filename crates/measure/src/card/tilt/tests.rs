@@ -33,6 +33,7 @@ impl Camera {
             at: self.sees(card, mark.at),
             across: 60.0,
             small: mark.small,
+            spread: [0.0; 3],
         };
         card.marks().map(ring).to_vec()
     }
@@ -56,7 +57,12 @@ fn every_place_of_a_card_is_found_again() {
             let seen = [rings.clone(), {
                 rings.remove(5);
                 rings.remove(3);
-                rings.push(Ring { at: [30.0, 40.0], across: 61.0, small: false });
+                rings.push(Ring {
+                    at: [30.0, 40.0],
+                    across: 61.0,
+                    small: false,
+                    spread: [0.0; 3],
+                });
                 rings
             }];
             for rings in seen {

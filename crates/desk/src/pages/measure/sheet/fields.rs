@@ -237,6 +237,7 @@ pub(super) fn scale_in_words(scale: PictureScale) -> String {
         PictureScale::OfFile { dpi, doubt: None } => format!("file {dpi}"),
         PictureScale::OfFile { dpi, doubt: Some(Doubt::Usual) } => format!("usual {dpi}"),
         PictureScale::OfCard { dpi, off } => format!("card {dpi} {off}"),
+        PictureScale::OfStrip { dpi, off, unsure } => format!("strip {dpi} {off} {unsure}"),
         PictureScale::Unknown(NoScale::NotSaid) => "not-said".to_owned(),
         PictureScale::Unknown(NoScale::Camera) => "camera".to_owned(),
         PictureScale::Unknown(NoScale::NotSquare) => "not-square".to_owned(),
@@ -258,6 +259,9 @@ pub(super) fn scale_of_words(words: &str) -> Option<PictureScale> {
         }
         ("card", &[dpi, off]) if off >= 0.0 => {
             PictureScale::OfCard { dpi: above_nothing(dpi)?, off }
+        }
+        ("strip", &[dpi, off, unsure]) if off >= 0.0 && unsure >= 0.0 => {
+            PictureScale::OfStrip { dpi: above_nothing(dpi)?, off, unsure }
         }
         ("not-said", []) => PictureScale::Unknown(NoScale::NotSaid),
         ("camera", []) => PictureScale::Unknown(NoScale::Camera),

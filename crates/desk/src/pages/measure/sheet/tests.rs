@@ -87,6 +87,7 @@ fn every_scale_comes_back() {
         PictureScale::OfFile { dpi: 299.9994, doubt: None },
         PictureScale::OfFile { dpi: 72.0, doubt: Some(spinney_model::Doubt::Usual) },
         PictureScale::OfCard { dpi: 181.25, off: 0.093 },
+        PictureScale::OfStrip { dpi: 181.25, off: 0.093, unsure: 0.0125 },
         PictureScale::Unknown(NoScale::NotSaid),
         PictureScale::Unknown(NoScale::Camera),
         PictureScale::Unknown(NoScale::NotSquare),
