@@ -15,14 +15,16 @@ use spinney_model::limits::PICTURE_PIXELS;
 use spinney_model::scale_card::{CLEAR, ScaleCard};
 
 use crate::picture::Picture;
+use crate::polygon::Point;
 use tilt::Tilt;
 
 /// What is seen in a photograph of which nobody said how large a dot is.
 pub(crate) enum Seen {
     /// What lies on a scale card, as from straight above.
     Flat(Picture),
-    /// A scale strip beside what lies there, and how large dots are by it. The strip is painted over.
-    Beside(PictureScale),
+    /// A scale strip beside what lies there, and how large dots are by it. The strip is painted over, and its corners
+    /// are told.
+    Beside(PictureScale, Option<[Point; 4]>),
 }
 
 /// The scale card in a photograph, or the scale strip. None: neither is seen.
@@ -35,8 +37,8 @@ pub(crate) fn seen(photograph: &mut RgbImage) -> Option<Seen> {
         return Some(Seen::Flat(flat(photograph, card, &tilt)));
     }
     let strip = strip::Strip::of(&rings)?;
-    strip.paint_over(photograph);
-    Some(Seen::Beside(strip.scale()))
+    let corners = strip.paint_over(photograph);
+    Some(Seen::Beside(strip.scale(), corners))
 }
 
 /// What lies on a card, laid flat.
@@ -44,7 +46,8 @@ fn flat(photograph: &RgbImage, card: ScaleCard, tilt: &Tilt) -> Picture {
     let pixels = unfolded(photograph, card, tilt);
     let (wide, _) = room(card);
     let dpi = f64::from(pixels.width()) / wide * 25.4;
-    Picture { pixels, scale: PictureScale::OfCard { dpi, off: tilt.off }, halved: false }
+    let scale = PictureScale::OfCard { dpi, off: tilt.off };
+    Picture { pixels, scale, halved: false, strip: None }
 }
 
 /// How wide and high what is measured is, in mm.

@@ -16,7 +16,7 @@ use crate::pieces::{Piece, pieces};
 use crate::polygon::{
     Point, area, farthest_apart, hull, perimeter, smallest_rectangle, smoothed, spaced,
 };
-use crate::{axis, form, fourier, outline, plus_minus, polygon, stalk, touching};
+use crate::{axis, form, fourier, outline, plus_minus, polygon, seam, stalk, touching};
 
 /// Smaller pieces are dust and writing, in mm².
 const SPECK: f64 = 12.0;
@@ -49,8 +49,13 @@ pub(crate) struct Found {
     pub(crate) aside: Vec<Aside>,
 }
 
-/// Finds and measures; `mm` is the length of a pixel.
-pub(crate) fn found(contrast: &Contrast, level: u16, mm: Option<f64>) -> Found {
+/// Finds and measures; `mm` is the length of a pixel, `strip` the corners of a scale strip that was painted over.
+pub(crate) fn found(
+    contrast: &Contrast,
+    level: u16,
+    mm: Option<f64>,
+    strip: Option<&[Point; 4]>,
+) -> Found {
     let whole = ((0, contrast.width as u32 - 1), (0, contrast.height as u32 - 1));
     let all = pieces(contrast, whole.0, whole.1, level);
     let largest = all.iter().map(|piece| piece.pixels).max().unwrap_or(0) as f64;
@@ -78,7 +83,7 @@ pub(crate) fn found(contrast: &Contrast, level: u16, mm: Option<f64>) -> Found {
         }
         let outlined = Outlined::of(contrast, piece, level);
         seen.push(outlined.piece.clone());
-        match outlined.left_out(contrast) {
+        match outlined.left_out(contrast, strip) {
             None => found.take(outlined, mm),
             Some(why) => {
                 found.left_out.push(why);
@@ -125,10 +130,13 @@ fn parts(
     if thick > lines.len() {
         return None;
     }
+    let around: Vec<&[Point]> = lines.iter().map(Vec::as_slice).collect();
+    let seams = seam::between_all(&around);
     let leaf = |line: Vec<Point>| {
         let piece = Piece::inside(&line)?;
         let notes = [notes, &[LeafNote::CutApart]].concat();
-        let leaf = Marked { line, notes, ..Marked::default() }.leaf(&piece, mm);
+        let leaf = Marked { line, notes, seams: seams.clone(), ..Marked::default() };
+        let leaf = leaf.leaf(&piece, mm);
         let doubtful = [LeafNote::BaseGuessed, LeafNote::TwoStalks];
         let clear = !leaf.notes.iter().any(|note| doubtful.contains(note));
         let unlobed = leaf.form.lobes.as_ref().is_some_and(|lobes| lobes.sinuses.is_none());
@@ -169,10 +177,16 @@ impl Outlined {
     }
 
     /// Why it is no leaf to be measured, if it is none.
-    fn left_out(&self, contrast: &Contrast) -> Option<LeftOut> {
+    fn left_out(&self, contrast: &Contrast, strip: Option<&[Point; 4]>) -> Option<LeftOut> {
         let (right, bottom) = (contrast.width as u32 - 1, contrast.height as u32 - 1);
         let (across, down) = (self.piece.across, self.piece.down);
         if across.0 == 0 || down.0 == 0 || across.1 == right || down.1 == bottom {
+            return Some(LeftOut::CutOff);
+        }
+        let on = |strip: &&[Point; 4]| {
+            self.line.iter().any(|point| polygon::encloses(*strip, *point))
+        };
+        if strip.filter(on).is_some() {
             return Some(LeftOut::CutOff);
         }
         self.straight.then_some(LeftOut::Label)
@@ -195,6 +209,8 @@ pub(crate) struct Marked {
     /// Of points about a pixel apart.
     pub(crate) line: Vec<Point>,
     pub(crate) notes: Vec<LeafNote>,
+    /// Where leaves were cut apart, it among them.
+    pub(crate) seams: Vec<[Point; 2]>,
     /// Where the blade begins.
     pub(crate) base: Option<Point>,
     /// Where it ends.
@@ -204,7 +220,7 @@ pub(crate) struct Marked {
 impl Marked {
     /// The leaf, measured; `piece`: its pixels.
     pub(crate) fn leaf(self, piece: &Piece, mm: Option<f64>) -> MeasuredLeaf {
-        let Self { line, mut notes, base: said, tip } = self;
+        let Self { line, mut notes, seams, base: said, tip } = self;
         // What is guessed is guessed anew.
         notes.retain(|note| !matches!(note, LeafNote::BaseGuessed | LeafNote::TwoStalks));
         let cut = match said {
@@ -231,6 +247,8 @@ impl Marked {
         let rubbed = notes.contains(&LeafNote::Rubbed);
         let seen = form::Seen { blade: &blade, base, axis: &axis, mm, rubbed };
         let form = seen.form(piece, cut.as_ref());
+        let ends = [base, axis.midrib[axis.midrib.len() - 1]];
+        let hidden = seam::hidden(&line, &seams, ends, axis.across);
         let sizes = Sizes {
             length: axis.length + axis.unseen,
             width: axis.width,
@@ -249,6 +267,8 @@ impl Marked {
                 notch: axis.straight.iter().any(|point| point[0] < -NOTCH),
                 based: form.leaflets.is_none() && (cut.is_some() || said.is_some()),
                 around: perimeter(&blade),
+                size: area(&blade),
+                hidden,
                 crayon: rubbed.then(|| plus_minus::of_crayon(mm)),
             },
         };
@@ -397,5 +417,5 @@ pub(crate) fn number(leaves: &mut [MeasuredLeaf]) -> Vec<Vec<usize>> {
     }
     let mut groups: Vec<Vec<usize>> = groups.into_values().collect();
     groups.sort();
-    groups
+    groups.iter().map(|group| seam::in_order(leaves, group)).collect()
 }

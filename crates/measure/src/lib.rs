@@ -31,6 +31,7 @@ mod plus_minus;
 mod polygon;
 mod resolution;
 mod rubbing;
+mod seam;
 mod stalk;
 mod touching;
 mod turns;
@@ -43,6 +44,7 @@ pub use mended::{
     AfterMends, LeafAfterMends, Lying, LyingLeaf, mend, mended, place_inside, without,
 };
 pub use picture::{LITTLE_MEMORY, Picture, Small, formats, read, read_small, takes};
+pub use plus_minus::unsure;
 pub use rubbing::{dpi_of_page, measure_rubbing, on_white};
 
 /// Looks for the side veins of leaves that were put right by hand: their pixels were not needed for
@@ -64,7 +66,7 @@ pub fn look_for_veins(picture: &Picture, measured: &mut MeasuredPicture) {
 pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     let contrast = ground::contrast(picture);
     let level = ground::level(&contrast).ok_or(PictureError::NothingThere)?;
-    let found = leaf::found(&contrast, level, picture.scale.mm());
+    let found = leaf::found(&contrast, level, picture.scale.mm(), picture.strip.as_ref());
     let mut leaves: Vec<_> = found.leaves;
     let cut_apart = leaf::number(&mut leaves);
     plus_minus::of_scale(&mut leaves, picture.scale);

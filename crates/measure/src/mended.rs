@@ -15,6 +15,7 @@ use crate::leaf::{Marked, evenly};
 use crate::pieces::Piece;
 use crate::plus_minus;
 use crate::polygon::{Point, area, between, distance, encloses, from};
+use crate::seam;
 
 /// So far beside a leaf a place may be said, of the square root of its area.
 const BESIDE: f64 = 0.5;
@@ -38,8 +39,9 @@ pub struct Lying {
     pub aside: Vec<Aside>,
     /// How long a pixel is in mm, where that is known.
     pub mm: Option<f64>,
-    /// Whether it was laid flat by a scale card.
-    pub flat: bool,
+    /// By what share a length may be off for how the scale is known ([`crate::unsure`]). A ruler in the picture takes
+    /// nothing from it: the photograph stays as aslant.
+    pub unsure: f64,
 }
 
 /// A leaf as it lies there.
@@ -97,18 +99,19 @@ pub fn mended(
     let (aside, mm) = (found.aside.clone(), found.scale.mm());
     let there: Vec<Mend> =
         mends.iter().map(|mend| if found.halved { mend.halved() } else { *mend }).collect();
-    let flat = matches!(found.scale, PictureScale::OfCard { .. });
-    let after = mend(Lying { leaves, aside, mm, flat }, &there)?;
+    let unsure = plus_minus::unsure(found.scale);
+    let after = mend(Lying { leaves, aside, mm, unsure }, &there)?;
     let as_found = |number| found.leaves.iter().find(|leaf| leaf.number == number).cloned();
     let leaf = |leaf: LeafAfterMends| leaf.mended.or_else(|| as_found(leaf.number));
     let leaves: Vec<MeasuredLeaf> = after.leaves.into_iter().filter_map(leaf).collect();
+    let its = |number: &usize| leaves.iter().find(|leaf| leaf.number == *number);
     let is_apart = |number: &usize| {
-        let its = leaves.iter().find(|leaf| leaf.number == *number);
-        its.is_some_and(|leaf| leaf.notes.contains(&LeafNote::CutApart))
+        its(number).is_some_and(|leaf| leaf.notes.contains(&LeafNote::CutApart))
     };
-    // Of what a person put right nothing is left to be said.
+    // Of what a person put right nothing is left to be said; of the others it is.
     let mut cut_apart = found.cut_apart.clone();
-    cut_apart.retain(|leaves| leaves.iter().all(is_apart));
+    cut_apart.iter_mut().for_each(|group| group.retain(|number| its(number).is_some()));
+    cut_apart.retain(|group| group.len() > 1 && group.iter().any(is_apart));
     Ok(MeasuredPicture {
         cut_apart,
         leaves,
@@ -136,11 +139,14 @@ pub fn without(left_out: &[(LeftOut, usize)], taken: &[LeftOut]) -> Vec<(LeftOut
 /// **Errors**: as for [`mended`].
 pub fn mend(lying: Lying, mends: &[Mend]) -> Result<AfterMends, (usize, CannotMend)> {
     let last = lying.leaves.iter().map(|leaf| leaf.number).max();
-    let one = |leaf: LyingLeaf| One {
-        number: leaf.number,
-        of: vec![leaf.number],
-        marked: Marked { line: leaf.outline, notes: leaf.notes, ..Marked::default() },
-        mended: false,
+    let cut = lying.leaves.iter().filter(|leaf| leaf.notes.contains(&LeafNote::CutApart));
+    let seams = seam::between_all(&cut.map(|leaf| &leaf.outline[..]).collect::<Vec<_>>());
+    let one = |leaf: LyingLeaf| {
+        let cut = leaf.notes.contains(&LeafNote::CutApart);
+        let seams = if cut { seams.clone() } else { Vec::new() };
+        let marked =
+            Marked { line: leaf.outline, notes: leaf.notes, seams, ..Marked::default() };
+        One { number: leaf.number, of: vec![leaf.number], marked, mended: false }
     };
     let mut now = Now {
         leaves: lying.leaves.into_iter().map(one).collect(),
@@ -161,9 +167,7 @@ pub fn mend(lying: Lying, mends: &[Mend]) -> Result<AfterMends, (usize, CannotMe
             true => {
                 let piece = Piece::inside(&marked.line)?;
                 let mut leaf = marked.leaf(&piece, said.or(lying.mm));
-                if lying.flat {
-                    plus_minus::laid_flat(&mut leaf);
-                }
+                plus_minus::widened(&mut leaf, lying.unsure);
                 Some(MeasuredLeaf { number, ..leaf })
             }
         };
@@ -217,8 +221,8 @@ impl One {
 
     /// Another line around it: what was marked on the old one no longer holds.
     fn set_line(&mut self, line: Vec<Point>) {
-        let notes = std::mem::take(&mut self.touched().notes);
-        self.marked = Marked { line, notes, ..Marked::default() };
+        let Marked { notes, seams, .. } = std::mem::take(self.touched());
+        self.marked = Marked { line, notes, seams, ..Marked::default() };
     }
 }
 
@@ -239,7 +243,9 @@ impl Now {
                 let at = self.at(leaf)?;
                 let halves = parted(&self.leaves[at].marked.line, between);
                 let [larger, smaller] = halves.ok_or(CannotMend::NotAcross { leaf })?;
+                let seam = seam::between_all(&[&larger, &smaller]);
                 self.leaves[at].set_line(larger);
+                self.leaves[at].marked.seams.extend(seam);
                 let mut other = One { number: self.next, ..self.leaves[at].clone() };
                 other.set_line(smaller);
                 self.add(other);
@@ -254,6 +260,8 @@ impl Now {
                 self.leaves[at].set_line(line);
                 let of = self.leaves[from].of.clone();
                 self.leaves[at].of.extend(of);
+                let seams = self.leaves[from].marked.seams.clone();
+                self.leaves[at].marked.seams.extend(seams);
                 self.leaves.remove(from);
             }
             Mend::Base { leaf, at } => self.near(leaf, at)?.base = Some(at),
@@ -346,8 +354,13 @@ fn neck(line: &[Point], one: usize, other: usize) -> (usize, usize) {
     pairs.min_by(|x, y| apart(x).total_cmp(&apart(y))).unwrap_or((one, other))
 }
 
-/// Two closed lines as one, that goes from one to the other and back where they are nearest.
+/// Two closed lines as one. Where they share a stretch, because they were cut apart there, it is the line around both; or
+/// else one that goes from one to the other and back where they are nearest.
 fn joined(one: &[Point], other: &[Point]) -> Vec<Point> {
+    let around = seam::shared(one, other).map(|shared| shared.around(one, other));
+    if let Some(line) = around.filter(|line| seam::holds(line, one, other)) {
+        return evenly(&line);
+    }
     let apart = |(a, b): &(usize, usize)| distance(one[*a], other[*b]);
     let nearest = |pairs: &mut dyn Iterator<Item = (usize, usize)>| {
         pairs.min_by(|x, y| apart(x).total_cmp(&apart(y)))

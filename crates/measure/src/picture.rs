@@ -16,6 +16,7 @@ use spinney_model::limits::{
 };
 use spinney_model::{PictureError, PictureScale};
 
+use crate::polygon::Point;
 use crate::{card, resolution};
 
 /// What is read here: what people call it, and its media type. The pocket page reads no TIFF and no
@@ -58,6 +59,8 @@ pub struct Picture {
     pub scale: PictureScale,
     /// Whether a pixel is two by two of the file's.
     pub halved: bool,
+    /// The corners of a scale strip, which was painted over.
+    pub(crate) strip: Option<[Point; 4]>,
 }
 
 impl Picture {
@@ -162,19 +165,19 @@ fn read_with(
     let (width, height) = (picture.width(), picture.height());
     let halved = u64::from(width) * u64::from(height) > whole;
     let mut small = match halved {
-        false => Picture { pixels: on_paper(picture), scale, halved },
+        false => Picture { pixels: on_paper(picture), scale, halved, strip: None },
         true => {
             let half = picture.thumbnail_exact(width.div_ceil(2), height.div_ceil(2));
             drop(picture);
-            Picture { pixels: on_paper(half), scale: scale.halved(), halved }
+            Picture { pixels: on_paper(half), scale: scale.halved(), halved, strip: None }
         }
     };
     let card = small.is_doubtful().then(|| card::seen(&mut small.pixels)).flatten();
     Ok(match card {
         Some(card::Seen::Flat(flat)) => Small { scale: flat.scale, picture: flat },
-        Some(card::Seen::Beside(beside)) => {
+        Some(card::Seen::Beside(beside, strip)) => {
             let scale = if halved { beside.doubled() } else { beside };
-            Small { scale, picture: Picture { scale: beside, ..small } }
+            Small { scale, picture: Picture { scale: beside, strip, ..small } }
         }
         None => Small { picture: small, scale },
     })

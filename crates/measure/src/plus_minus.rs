@@ -3,11 +3,12 @@
 //! From a measure and how its leaf was seen to its ±, in pixels. Its parts do not depend on each other,
 //! so their squares add up: where an edge lies between two pixels; a share of the value (what is taken for
 //! the midrib); how gradually the blade begins and ends, which says how far its two ends may be off; and
-//! what teeth, waves and lobes add. Each number of scans is the one by which 95 of 100 drawn leaves lie inside with
+//! what teeth, waves and lobes add; what may lie beyond a seam where leaves were cut apart. Each number of scans is the one by which 95 of 100 drawn leaves lie inside with
 //! the least width (the interval score of Gneiting and Raftery, *Strictly proper scoring rules*, 2007), set by
 //! `crates/measure/benches/drawn_leaves.rs`; `docs/measurements.md` has how far it holds on others. They
 //! say nothing of a scanner that is wrong itself, nor of a leaf that was folded.
 
+use crate::seam::Hidden;
 use spinney_model::{Measurand, MeasuredLeaf, PictureScale};
 
 /// Where an edge lies, in pixels: along a blade, across it, along a stalk.
@@ -61,6 +62,10 @@ pub(crate) struct Seen {
     pub(crate) based: bool,
     /// How long its outline is.
     pub(crate) around: f64,
+    /// How large its blade is.
+    pub(crate) size: f64,
+    /// What may lie beyond a seam.
+    pub(crate) hidden: Hidden,
     /// How wide a grain of crayon is, where it is a rubbing.
     pub(crate) crayon: Option<f64>,
 }
@@ -76,17 +81,27 @@ impl Seen {
         let notch = if self.notch { NOTCH } else { 0.0 };
         let no_base = if self.based { 0.0 } else { NO_BASE * value };
         let [unsure, unseen] = [self.unsure, self.unseen];
+        let hidden = self.hidden;
         let parts: &[f64] = match what {
-            Measurand::BladeLength => {
-                &[LENGTH, ASKEW * value, UNSURE[0] * unsure, UNSEEN[0] * unseen, no_base]
-            }
-            Measurand::BladeWidth => &[WIDTH, askew * value, toothed],
+            Measurand::BladeLength => &[
+                LENGTH,
+                ASKEW * value,
+                UNSURE[0] * unsure,
+                UNSEEN[0] * unseen,
+                no_base,
+                hidden.along,
+            ],
+            Measurand::BladeWidth => &[WIDTH, askew * value, toothed, hidden.across],
             Measurand::StalkLength => &[STALK, UNSURE[1] * unsure, notch],
-            Measurand::BladeArea => &[AREA * self.around],
-            Measurand::Perimeter => {
-                &[AROUND, TOOTH * self.teeth as f64, UNSURE[2] * unsure, UNSEEN[1] * unseen]
-            }
-            Measurand::Solidity => &[SOLIDITY],
+            Measurand::BladeArea => &[AREA * self.around, hidden.area],
+            Measurand::Perimeter => &[
+                AROUND,
+                TOOTH * self.teeth as f64,
+                UNSURE[2] * unsure,
+                UNSEEN[1] * unseen,
+                hidden.around,
+            ],
+            Measurand::Solidity => &[SOLIDITY, hidden.area / self.size],
             // Worked out of others.
             Measurand::LengthToWidth | Measurand::StalkToBlade | Measurand::Roundness => &[],
         };
@@ -115,23 +130,25 @@ pub(crate) fn of_ratio(ratio: f64, over: (f64, f64), under: (f64, f64)) -> f64 {
     ratio * share(over).hypot(share(under))
 }
 
-/// What the way in which the size of a dot is known adds to the ± of leaves.
-pub(crate) fn of_scale(leaves: &mut [MeasuredLeaf], scale: PictureScale) {
-    let of_length = match scale {
+/// By what share a length may be off for the way in which the size of a dot is known.
+pub fn unsure(scale: PictureScale) -> f64 {
+    match scale {
         PictureScale::OfCard { .. } => FLAT,
         PictureScale::OfStrip { unsure, .. } => unsure,
-        _ => return,
-    };
-    leaves.iter_mut().for_each(|leaf| widened(leaf, of_length));
+        PictureScale::Said { .. }
+        | PictureScale::OfRuler { .. }
+        | PictureScale::OfFile { .. }
+        | PictureScale::Unknown(_) => 0.0,
+    }
 }
 
-/// What laying a photograph flat adds to the ± of a leaf.
-pub(crate) fn laid_flat(leaf: &mut MeasuredLeaf) {
-    widened(leaf, FLAT);
+/// What the way in which the size of a dot is known adds to the ± of leaves.
+pub(crate) fn of_scale(leaves: &mut [MeasuredLeaf], scale: PictureScale) {
+    leaves.iter_mut().for_each(|leaf| widened(leaf, unsure(scale)));
 }
 
 /// The ± of a leaf whose lengths may be off by such a share.
-fn widened(leaf: &mut MeasuredLeaf, of_length: f64) {
+pub(crate) fn widened(leaf: &mut MeasuredLeaf, of_length: f64) {
     for measure in leaf.measures.iter_mut().flatten() {
         let share = match measure.what {
             Measurand::BladeArea => 2.0 * of_length,

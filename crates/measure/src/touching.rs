@@ -41,8 +41,10 @@ pub(crate) fn apart(piece: &Piece, line: &[Point]) -> Option<Vec<Vec<Point>>> {
     let mut open = vec![line.to_vec()];
     let (mut done, mut seams) = (Vec::new(), Vec::new());
     while let Some(line) = open.pop() {
-        let own = stalk::cut(&line).filter(|cut| !cut.several);
-        match own.filter(|_| !seams.is_empty()) {
+        // The whole is looked at in `in_two`, which leaves a leaf of one stalk alone.
+        let part = !seams.is_empty();
+        let own = part.then(|| stalk::cut(&line)).flatten().filter(|cut| !cut.several);
+        match own {
             Some(stalk) => done.push((line, stalk)),
             None if open.len() + done.len() >= MOST => return None,
             None => {
@@ -98,7 +100,8 @@ fn in_two(line: &[Point]) -> Option<([Vec<Point>; 2], [Point; 2])> {
     let line = from(line, line[first]);
     let mut turns = Turns::of(&line, LEAST);
     // Without teeth, so that a notch is as deep as it is between both leaves.
-    let least = TEETH * area(&line).sqrt();
+    let sizes = Sizes::of(&line);
+    let least = TEETH * sizes.whole.sqrt();
     turns.keep(|_, sinus| sinus.depth >= least);
     let notches = &turns.sinuses;
     let mut cuts: Vec<Cut> = Vec::new();
@@ -107,7 +110,7 @@ fn in_two(line: &[Point]) -> Option<([Vec<Point>; 2], [Point; 2])> {
             let within = |end: &&usize| (one.at..other.at).contains(end);
             let inside = stalks.iter().filter(within).count();
             if inside > 0 && inside < stalks.len() {
-                cuts.extend(cut(&line, one, other));
+                cuts.extend(cut(&line, &sizes, one, other));
             }
         }
     }
@@ -129,18 +132,49 @@ fn in_two(line: &[Point]) -> Option<([Vec<Point>; 2], [Point; 2])> {
     Some(([evenly(&inner), evenly(&outer)], [line[from], line[to]]))
 }
 
+/// What it takes to tell how large a part of a line is without going along it.
+struct Sizes {
+    /// The area of all.
+    whole: f64,
+    /// Up to each point, twice the area that is swept from the first.
+    swept: Vec<f64>,
+}
+
+impl Sizes {
+    fn of(line: &[Point]) -> Self {
+        let mut sum = 0.0;
+        let mut swept = vec![0.0];
+        swept.extend(line.windows(2).map(|two| {
+            sum += cross(line[0], two[0], two[1]);
+            sum
+        }));
+        Self { whole: area(line), swept }
+    }
+
+    /// The area of what lies between two points of the line.
+    fn between(&self, line: &[Point], from: usize, to: usize) -> f64 {
+        let back = cross(line[0], line[to], line[from]);
+        ((self.swept[to] - self.swept[from] + back) / 2.0).abs()
+    }
+}
+
+/// Twice the area of a triangle.
+fn cross(first: Point, a: Point, b: Point) -> f64 {
+    (a[0] - first[0]) * (b[1] - first[1]) - (a[1] - first[1]) * (b[0] - first[0])
+}
+
 /// The cut between two notches; None: it is none between leaves.
-fn cut(line: &[Point], one: &Sinus, other: &Sinus) -> Option<Cut> {
+fn cut(line: &[Point], sizes: &Sizes, one: &Sinus, other: &Sinus) -> Option<Cut> {
     let long = distance(line[one.at], line[other.at]);
-    let inner = area(&line[one.at..=other.at]);
-    let whole = area(line);
+    let shallower = one.depth.min(other.depth);
+    if long > NARROW * shallower {
+        return None;
+    }
+    let (whole, inner) = (sizes.whole, sizes.between(line, one.at, other.at));
     let smaller = inner.min(whole - inner);
     let size = smaller.max(0.0).sqrt();
-    let shallower = one.depth.min(other.depth);
-    let fits = smaller >= SMALLEST * whole
-        && shallower >= DEEP * size
-        && long <= LONGEST * size
-        && long <= NARROW * shallower;
+    let fits =
+        smaller >= SMALLEST * whole && shallower >= DEEP * size && long <= LONGEST * size;
     // A neck of no width at all has a length still.
     let cost = (long + LEAST) / shallower;
     fits.then_some(Cut { ends: [one.at, other.at], cost, smaller })
@@ -159,4 +193,25 @@ fn narrowest(line: &[Point], [one, other]: [usize; 2]) -> [usize; 2] {
 
 fn has(piece: &Piece, [x, y]: Point) -> bool {
     x >= 0.0 && y >= 0.0 && piece.has(x.round() as u32, y.round() as u32)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_part_of_a_line_is_as_large_as_when_it_is_gone_along() {
+        let line: Vec<Point> = (0..300)
+            .map(|at| {
+                let turn = f64::from(at) / 300.0 * std::f64::consts::TAU;
+                let far = 90.0 + 30.0 * (5.0 * turn).sin();
+                [400.0 + far * turn.cos(), 700.0 + far * turn.sin()]
+            })
+            .collect();
+        let sizes = Sizes::of(&line);
+        for (from, to) in [(0, 299), (3, 150), (40, 44), (120, 290)] {
+            let gone_along = area(&line[from..=to]);
+            assert!((sizes.between(&line, from, to) - gone_along).abs() < 1e-6);
+        }
+    }
 }

@@ -5,7 +5,7 @@
 
 use image::{ImageFormat, RgbImage};
 use spinney_model::scale_card::{LARGE_DOT, RING, SMALL_DOT, STRIP, STRIP_FIRST, STRIP_SIZE};
-use spinney_model::{Measurand, PictureScale};
+use spinney_model::{LeftOut, Measurand, MeasuredPicture, Mend, PictureScale};
 
 /// Pixels of the photograph, across and down.
 const SIZE: (u32, u32) = (1500, 1100);
@@ -22,6 +22,8 @@ struct Shot {
     /// The camera is tilted along the strip, and not across it.
     along: bool,
     covered: Option<usize>,
+    /// The middle and half the length and width of another dark thing.
+    thing: Option<[f64; 4]>,
 }
 
 impl Shot {
@@ -53,12 +55,19 @@ impl Shot {
         let down = 450.0 * v / (cos - v * sin);
         let across = u * (450.0 + sin * down);
         let [right, below] = if self.along { [down, across] } else { [across, down] };
-        tray([right + MIDDLE[0], below + MIDDLE[1]], self.covered)
+        tray([right + MIDDLE[0], below + MIDDLE[1]], self)
     }
 }
 
 /// How much light comes from a place, in mm from the first ring.
-fn tray([x, y]: [f64; 2], covered: Option<usize>) -> f64 {
+fn tray([x, y]: [f64; 2], shot: Shot) -> f64 {
+    let Shot { covered, thing, .. } = shot;
+    let on = |[right, down, long, wide]: [f64; 4]| {
+        ((x - right) / long).hypot((y - down) / wide) < 1.0
+    };
+    if thing.is_some_and(on) {
+        return 0.1;
+    }
     let (a, b) = ((x - LEAF[0]) / HALF.0, (y - LEAF[1]) / HALF.1);
     if a * a + b * b < 1.0 {
         return 0.1;
@@ -86,7 +95,7 @@ fn a_leaf_beside_a_strip_is_as_long_as_it_is_within_what_is_said() {
         (5.6, 0.1, true),
     ] {
         for covered in [None, Some(2)] {
-            let shot = Shot { turned, tilted, along, covered };
+            let shot = Shot { turned, tilted, along, covered, thing: None };
             let picture = spinney_measure::read(&shot.packed(), None).expect("a picture");
             let told = format!("turned {turned}, tilted {tilted} {along}, without {covered:?}");
             let PictureScale::OfStrip { off, unsure, .. } = picture.scale else {
@@ -102,6 +111,15 @@ fn a_leaf_beside_a_strip_is_as_long_as_it_is_within_what_is_said() {
                 let way = (found.value - truth).abs();
                 assert!(way <= found.plus_minus, "{told}: {what:?} {found:?} for {truth}");
             }
+            // Put right by hand it is as unsure as before.
+            let tip = found.leaves[0].lines.midrib.last().copied().expect("a line");
+            let mends = [Mend::Tip { leaf: 1, at: tip }];
+            let mended = spinney_measure::mended(&found, &mends).expect("it lies there");
+            let half = |picture: &MeasuredPicture| {
+                let length = picture.leaves[0].measure(Measurand::BladeLength);
+                length.expect("it is measured").plus_minus
+            };
+            assert!((half(&mended) / half(&found) - 1.0).abs() < 0.1, "{told}");
             // From straight above it is sure to one in a hundred, and the more aslant the less.
             let straight = tilted == 0.0;
             assert_eq!(unsure < 0.012, straight, "{told}: {unsure}");
@@ -111,7 +129,7 @@ fn a_leaf_beside_a_strip_is_as_long_as_it_is_within_what_is_said() {
 
 #[test]
 fn four_rings_are_no_strip_and_nobody_guesses() {
-    let shot = Shot { turned: 0.3, tilted: 0.0, along: false, covered: None };
+    let shot = Shot { turned: 0.3, tilted: 0.0, along: false, covered: None, thing: None };
     let picture = spinney_measure::read(&shot.packed(), Some(100.0)).expect("a picture");
     assert_eq!(
         picture.scale,
@@ -128,4 +146,21 @@ fn four_rings_are_no_strip_and_nobody_guesses() {
     };
     let picture = spinney_measure::read(&bytes, None).expect("a picture");
     assert!(matches!(picture.scale, PictureScale::Unknown(_)), "{:?}", picture.scale);
+}
+
+#[test]
+fn what_lies_over_the_strip_is_not_measured_too_short_but_left_out() {
+    // One over a ring and beyond the edge; one on the paper alone.
+    for thing in [[144.0, 21.0, 8.0, 21.0], [126.0, 2.0, 6.0, 4.0]] {
+        for tilted in [0.0, 0.08] {
+            let thing = Some(thing);
+            let shot = Shot { turned: 0.3, tilted, along: false, covered: None, thing };
+            let picture = spinney_measure::read(&shot.packed(), None).expect("a picture");
+            assert!(matches!(picture.scale, PictureScale::OfStrip { .. }), "{thing:?}");
+            let found = spinney_measure::measure(&picture).expect("a leaf");
+            assert_eq!(found.leaves.len(), 1, "{thing:?}: the leaf beside the strip alone");
+            let over = |out: &&(LeftOut, usize)| out.0 == LeftOut::CutOff;
+            assert!(found.left_out.iter().any(|out| over(&out)), "{thing:?}: it is said");
+        }
+    }
 }

@@ -44,6 +44,11 @@ fn leaves_that_touch_are_cut_apart_and_it_is_said() {
             near(Measurand::StalkLength, 20.0, 0.04);
             // A millimetre of its width is the neighbour's too.
             near(Measurand::BladeArea, leaf.truth.area, 0.03);
+            // The ± says so.
+            let area = found.measure(Measurand::BladeArea).expect("it is there");
+            let off = (area.value - leaf.truth.area).abs();
+            assert!(off <= area.plus_minus, "{area:?} for {}", leaf.truth.area);
+            assert!(area.plus_minus < 0.03 * area.value, "{area:?}: it says something still");
         }
     }
 }
@@ -58,6 +63,54 @@ fn a_person_puts_them_together_again() {
     assert!(!one.leaves[0].notes.contains(&LeafNote::CutApart));
     // What nobody touched stays as it was found.
     assert_eq!(mended(&picture, &[]).expect("nothing is to be done").cut_apart, [[1, 2]]);
+}
+
+#[test]
+fn of_those_that_nobody_mended_it_is_still_said() {
+    let leaf = Plan::smooth(Shape::Ellipse, 20.0).leaf();
+    let picture = found((135.0, 105.0), beside(&leaf, 3));
+    let midrib = &picture.leaves[0].lines.midrib;
+    let tip = Mend::Tip { leaf: 1, at: midrib[midrib.len() - 1] };
+    let now = mended(&picture, &[tip]).expect("it lies there");
+    assert_eq!(now.cut_apart, [[1, 2, 3]]);
+    // What is put right by hand is as unsure beyond its seam as before.
+    let area = |picture: &MeasuredPicture| {
+        picture.leaves[0].measure(Measurand::BladeArea).expect("it is there").plus_minus
+    };
+    assert!((area(&now) / area(&picture) - 1.0).abs() < 0.1);
+    let now = mended(&picture, &[Mend::PartOf { part: 2, leaf: 1 }]).expect("both are there");
+    assert_eq!(now.cut_apart, [[1, 3]], "the third was cut from what is one now");
+}
+
+/// A leaf that is cut in two by hand and put together again is the leaf that it was.
+#[test]
+fn halves_are_joined_along_their_whole_seam() {
+    let lobed = Plan { lobes: 3, depth: 0.5, ..Plan::smooth(Shape::Oblong, 20.0) }.leaf();
+    let picture = found((100.0, 120.0), vec![(&lobed, [50.0, 85.0], 0.0)]);
+    assert_eq!(picture.leaves.len(), 1);
+    let whole = &picture.leaves[0];
+    let [left, right] = whole.lines.width;
+    let mends =
+        [Mend::Two { leaf: 1, between: [left, right] }, Mend::PartOf { part: 2, leaf: 1 }];
+    let two = mended(&picture, &mends[..1]).expect("right across");
+    assert_eq!(two.leaves.len(), 2);
+    let again = mended(&picture, &mends).expect("both are there");
+    let again = &again.leaves[0];
+    for what in [Measurand::Perimeter, Measurand::BladeArea, Measurand::Roundness] {
+        let value =
+            |leaf: &spinney_model::MeasuredLeaf| leaf.measure(what).expect("it is there");
+        let (now, before) = (value(again).value, value(whole).value);
+        assert!((now / before - 1.0).abs() < 0.004, "{what:?} {now} for {before}");
+        let (now, before) = (value(again).plus_minus, value(whole).plus_minus);
+        assert!((now / before - 1.0).abs() < 0.05, "{what:?} ± {now} for {before}");
+    }
+    let lobes = |leaf: &spinney_model::MeasuredLeaf| {
+        leaf.form.lobes.as_ref().map(|lobes| lobes.tips.len())
+    };
+    assert_eq!(lobes(again), lobes(whole));
+    let edge =
+        |leaf: &spinney_model::MeasuredLeaf| leaf.form.edge.as_ref().ok().map(|edge| edge.kind);
+    assert_eq!(edge(again), edge(whole));
 }
 
 #[test]

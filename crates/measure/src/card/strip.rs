@@ -25,6 +25,15 @@ const AROUND: f64 = 3.0;
 /// What a tilt across the strip changes of what lies beside it, of the tangent of the tilt: 10 cm from the
 /// strip, half a metre from the camera.
 const BESIDE: f64 = 0.2;
+/// So far from the middle of a ring there may be its ink, in mm: the photograph may be aslant.
+const INK: f64 = 9.0;
+/// And so far from the edge of the paper there may be a shade, or the line along which it was cut.
+const EDGE: f64 = 2.0;
+/// The line of ten centimetres with its words: from where to where along the strip and down it, in mm from the middle
+/// of the first ring.
+const TEN: ([f64; 2], [f64; 2]) = ([-3.0, 128.0], [9.0, 20.0]);
+/// What is so light, of the paper, is paper too.
+const LIGHT: f64 = 0.65;
 /// How well a strip is printed, and how flat it lies.
 const PRINTED: f64 = 0.004;
 
@@ -92,14 +101,21 @@ impl Strip {
         PictureScale::OfStrip { dpi, off: self.off, unsure: self.unsure }
     }
 
-    /// Gives it the colour of what lies around it, so that its rings are not measured.
-    pub(super) fn paint_over(&self, pixels: &mut RgbImage) {
+    /// Gives it the colour of what lies around it, so that its rings are not measured. Dark things that lie on it stay, but
+    /// for what may be ink: they are seen, and not measured. Back come the corners of what was painted.
+    pub(super) fn paint_over(&self, pixels: &mut RgbImage) -> Option<[Point; 4]> {
         let [long, wide] = STRIP_SIZE;
         let left = -HALF - STRIP_FIRST[0] - AROUND;
         let top = -STRIP_FIRST[1] - AROUND;
         let (right, bottom) = (left + long + 2.0 * AROUND, top + wide + 2.0 * AROUND);
         let corners = [[left, top], [right, top], [right, bottom], [left, bottom]];
-        let Some(around) = self.around(pixels, &corners) else { return };
+        let around = self.around(pixels, &corners)?;
+        // Half way from ring to ring, and a little above and below.
+        let blank = STRIP.iter().flat_map(|mark| {
+            let across = mark.at[0] + STRIP[1].at[0] / 2.0 - HALF;
+            [-5.0, 0.0, 5.0].map(|down| self.place([across, down]))
+        });
+        let paper = usual(pixels, blank.take(3 * (STRIP.len() - 1)))?;
         let corners = corners.map(|mm| self.place(mm));
         let span = |side: usize, count: u32| {
             let places = corners.iter().map(|corner| corner[side]);
@@ -114,10 +130,16 @@ impl Strip {
                 let mm = [self.along, self.down].map(|way| off[0] * way[0] + off[1] * way[1]);
                 let [across, down] = [mm[0] / self.per_mm[0], mm[1] / self.per_mm[1]];
                 if (left..=right).contains(&across) && (top..=bottom).contains(&down) {
-                    pixels.put_pixel(x, y, around);
+                    let under = if on_paper([across, down]) { paper } else { around };
+                    let dark = LIGHT * f64::from(light(&under));
+                    let thing = f64::from(light(pixels.get_pixel(x, y))) < dark;
+                    if !thing || is_ink([across, down]) {
+                        pixels.put_pixel(x, y, around);
+                    }
                 }
             }
         }
+        Some(corners)
     }
 
     /// The usual colour along a line around it.
@@ -127,14 +149,7 @@ impl Strip {
             let part = move |at: i32| f64::from(at) / 200.0;
             (0..200).map(move |at| [0, 1].map(|side| a[side] + part(at) * (b[side] - a[side])))
         });
-        let mut seen: Vec<Rgb<u8>> = places
-            .map(|mm| self.place(mm))
-            .filter(|[x, y]| *x >= 0.0 && *y >= 0.0)
-            .filter_map(|[x, y]| pixels.get_pixel_checked(x as u32, y as u32).copied())
-            .collect();
-        let light = |pixel: &Rgb<u8>| pixel.0.iter().map(|byte| u32::from(*byte)).sum::<u32>();
-        seen.sort_by_key(light);
-        seen.get(seen.len() / 2).copied()
+        usual(pixels, places.map(|mm| self.place(mm)))
     }
 
     /// A place of the strip in mm from the middle of its rings, as pixels.
@@ -142,6 +157,39 @@ impl Strip {
         let (x, y) = (x * self.per_mm[0], y * self.per_mm[1]);
         [0, 1].map(|side| self.middle[side] + x * self.along[side] + y * self.down[side])
     }
+}
+
+/// Whether a place is on the paper of the strip, in mm from the middle of its rings.
+fn on_paper([across, down]: Point) -> bool {
+    let [left, top] = [-HALF - STRIP_FIRST[0], -STRIP_FIRST[1]];
+    (left..left + STRIP_SIZE[0]).contains(&across) && (top..top + STRIP_SIZE[1]).contains(&down)
+}
+
+/// Whether there may be ink of the strip at a place, or a shade of its edge.
+fn is_ink(mm: Point) -> bool {
+    let [across, down] = mm;
+    let rings = STRIP.iter().any(|mark| distance([mark.at[0] - HALF, mark.at[1]], mm) <= INK);
+    let (along, below) = TEN;
+    let ten = (along[0] - HALF..along[1] - HALF).contains(&across)
+        && (below[0]..below[1]).contains(&down);
+    let moved = [[-EDGE, 0.0], [EDGE, 0.0], [0.0, -EDGE], [0.0, EDGE]];
+    let here = on_paper(mm);
+    let edge = moved.iter().any(|by| on_paper([across + by[0], down + by[1]]) != here);
+    rings || ten || edge
+}
+
+fn light(pixel: &Rgb<u8>) -> u32 {
+    pixel.0.iter().map(|byte| u32::from(*byte)).sum()
+}
+
+/// The usual colour at these places.
+fn usual(pixels: &RgbImage, places: impl Iterator<Item = Point>) -> Option<Rgb<u8>> {
+    let mut seen: Vec<Rgb<u8>> = places
+        .filter(|[x, y]| *x >= 0.0 && *y >= 0.0)
+        .filter_map(|[x, y]| pixels.get_pixel_checked(x as u32, y as u32).copied())
+        .collect();
+    seen.sort_by_key(light);
+    seen.get(seen.len() / 2).copied()
 }
 
 /// The rings that lie where those of a strip would, where two of them are its first and its last: or

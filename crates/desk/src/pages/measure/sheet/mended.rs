@@ -26,7 +26,7 @@ impl Sheet {
             leaves: self.found.leaves.iter().map(lying).collect(),
             aside: self.found.aside.clone(),
             mm: Some(25.4 / self.pixels(self.dpi)),
-            flat: matches!(self.found.scale, PictureScale::OfCard { .. }),
+            unsure: spinney_measure::unsure(self.found.scale),
         };
         let after = spinney_measure::mend(lying, &mends);
         let after = after.map_err(|(_, why)| NotMended::Cannot(why))?;
