@@ -292,7 +292,7 @@ fn a_leaf_that_goes_over_the_edge_is_told_of() {
         found.page.contains("No leaf was found") && found.page.contains("away from the edges")
     );
     assert!(
-        found.page.contains("Not measured: 1 thing that goes over the edge of the picture.")
+        found.page.contains("goes over the edge of the picture or lies over a scale strip.")
     );
     assert!(!found.page.contains("measure-look") && found.page.contains("another-picture"));
 }

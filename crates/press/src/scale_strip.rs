@@ -39,7 +39,7 @@ fn page(setting: &Setting, paper: Paper) -> Page {
     let frame = setting.frame(paper, true, "sheet-strip", OUR_GROUP);
     let wide = frame.wide();
     let head = setting.masthead(&frame, &setting.say("sheet-strip"), true);
-    let check = setting.text(&setting.say("sheet-ruler-check"), Style::SMALL_STRONG, wide);
+    let check = setting.text(&setting.say("sheet-strip-check"), Style::SMALL_STRONG, wide);
     let mut all = head.then(1.5, setting.steps(&STEPS, wide)).then(1.0, check);
     let room = frame.bottom() - frame.top(0);
     while all.h + BETWEEN + STRIP_SIZE[1] <= room {

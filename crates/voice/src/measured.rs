@@ -151,16 +151,22 @@ pub fn leaf_note(t: Tongue, note: LeafNote) -> String {
     })
 }
 
-/// Which leaves touched and were cut apart, and how a person puts them together again.
+/// Which leaves touched and were cut apart, and how a person puts them together again: each into the
+/// first, in the order in which they hang together.
 pub fn cut_apart(t: Tongue, leaves: &[usize]) -> String {
-    let (first, last) = match leaves {
-        [first, .., last] => (first, last),
-        _ => return String::new(),
+    let Some((one, others)) = leaves.split_first().filter(|(_, others)| !others.is_empty())
+    else {
+        return String::new();
     };
-    let names: Vec<String> =
-        leaves.iter().map(|number| t.with("measure-leaf", &[("number", number)])).collect();
-    let all = crate::all(t, &names);
-    t.with("measure-cut-apart", &[("leaves", &all), ("one", first), ("other", last)])
+    let mut numbers = leaves.to_vec();
+    numbers.sort_unstable();
+    let name = |number: &usize| t.with("measure-leaf", &[("number", number)]);
+    let names: Vec<String> = numbers.iter().map(name).collect();
+    let line = |other: &usize| t.with("measure-part-of", &[("other", other), ("one", one)]);
+    let lines: Vec<String> = others.iter().map(line).collect();
+    let (names, lines) = (crate::all(t, &names), crate::all(t, &lines));
+    let said: [(&str, &dyn Display); 2] = [("leaves", &names), ("lines", &lines)];
+    t.count_with("measure-cut-apart", others.len(), &said)
 }
 
 /// What in a picture is no leaf; empty: nothing.

@@ -28,7 +28,7 @@ measure-scale-of-ruler = Mit { $dpi } Punkten pro Zoll, nach dem Lineal im Bild.
 measure-scale-of-file = Mit { $dpi } Punkten pro Zoll, wie es in der Datei steht.
 measure-scale-doubtful = In der Datei stehen { $dpi } Punkte pro Zoll. Das schreiben viele Programme, wenn sie es nicht wissen. Legt ein Blatt an ein Lineal: Stimmt die Länge nicht, gebt mit --dpi die richtige Zahl an.
 measure-scale-of-card = Auf dem Foto ist die Maßkarte: flach gelegt mit { $dpi } Punkten pro Zoll. Ihre Ringe liegen { $off } mm neben ihrem Platz.
-measure-scale-of-strip = Auf dem Foto ist der Maßstreifen: { $dpi } Punkte pro Zoll. Seine Ringe liegen { $off } mm neben ihrem Platz. Er sagt wenig darüber, wie schräg die Kamera stand: Längen können um { $unsure } % falsch sein. Flach gelegt wurde nichts.
+measure-scale-of-strip = Auf dem Foto ist der Maßstreifen: { $dpi } Punkte pro Zoll. Seine Ringe liegen { $off } mm neben ihrem Platz. Er sagt wenig darüber, wie schräg die Kamera stand: Längen können um { $unsure } % falsch sein. Flach gelegt wurde nichts. Fotografiert gerade von oben, dann wird es weniger.
 measure-halved = Es ist so groß, dass vor dem Messen je zwei mal zwei Punkte zu einem zusammengefasst wurden.
 measure-rubbed = Es ist ein Rubbelbild. Lag das Blatt mit den Adern nach oben, seht ihr seine Unterseite: Von oben gesehen sind am Blatt links und rechts vertauscht.
 measure-like-a-rubbing = Das sieht nach einem Rubbelbild aus. Gebt --rubbing an.
@@ -42,8 +42,12 @@ measure-base-guessed = Es ist kein Stiel zu sehen. Welches Ende der Blattgrund i
 measure-holes = Es hat Löcher oder sehr helle Stellen. Sie zählen zur Spreite.
 measure-faint = Es hebt sich kaum vom Untergrund ab, der Rand ist deshalb unscharf. Legt es auf ein helleres oder dunkleres Blatt Papier.
 measure-two-stalks = Es scheint zwei Stiele zu haben: Vielleicht sind es zwei Blätter, die sich berühren. Dann trennt sie.
-measure-was-cut-apart = Es berührte ein anderes Blatt und wurde davon getrennt. Seht euch die Linie dazwischen an. Ist es doch ein Blatt, fügt beide zusammen.
-measure-cut-apart = { $leaves } berührten sich und wurden getrennt. Seht euch das Bild mit den Linien an. Sind sie ein Blatt, schreibt „leaf { $other } is part of leaf { $one }“ in eine Datei und gebt sie mit --mends an.
+measure-was-cut-apart = Es berührte ein anderes Blatt und wurde davon getrennt. Seht euch die Linie dazwischen an. Ist es doch nur ein einziges Blatt, fügt beide zusammen.
+measure-cut-apart = { $leaves } berührten sich und wurden getrennt. Seht euch das Bild mit den Linien an. { $count ->
+    [one] Ist es doch nur ein einziges Blatt, schreibt { $lines } in eine Datei und gebt sie mit --mends an.
+   *[other] Ist es doch nur ein einziges Blatt, schreibt { $lines } in eine Datei, jedes in eine eigene Zeile, und gebt sie mit --mends an.
+}
+measure-part-of = „leaf { $other } is part of leaf { $one }“
 measure-mended = Von Hand berichtigt.
 
 ## Die Form.
@@ -95,8 +99,8 @@ measure-veins-unseen = Seitennerven auf diesem Scan nicht sicher zu erkennen
 ## Was kein Blatt ist.
 measure-left-out = Nicht gemessen: { $what }.
 measure-cut-off = { $count ->
-    [one] 1 Ding, das über den Bildrand reicht
-   *[other] { $count } Dinge, die über den Bildrand reichen
+    [one] 1 Ding, das über den Bildrand reicht oder auf einem Maßstreifen liegt
+   *[other] { $count } Dinge, die über den Bildrand reichen oder auf einem Maßstreifen liegen
 }
 measure-label = { $count ->
     [one] 1 Etikett oder Kärtchen

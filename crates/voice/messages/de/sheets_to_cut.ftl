@@ -24,6 +24,7 @@ sheet-column-sure = Woran man es sicher erkennt
 sheet-ruler = Messstreifen für heute
 sheet-title-ruler = { $title }: Messstreifen
 sheet-ruler-check = Haltet zuerst ein echtes Lineal an diese Linie. Drucker verkleinern: Ist sie nicht 10 cm lang, noch einmal mit 100 % (tatsächliche Größe) drucken.
+sheet-strip-check = Haltet zuerst ein echtes Lineal an die 10-cm-Linie auf einem Streifen. Drucker verkleinern: Ist sie nicht 10 cm lang, noch einmal mit 100 % (tatsächliche Größe) drucken.
 sheet-ruler-check-line = Diese Linie ist 10 cm lang.
 sheet-ruler-how = Schneidet den Streifen aus. Legt flach darauf, was ihr messt, den Anfang auf 0. Reicht es bis zu der Linie mit der Nummer eurer Frage?
 sheet-ruler-tape = Frage { $numbers } fragt nach { $amount }: Nehmt ein Maßband.
@@ -53,7 +54,7 @@ sheet-strip = Maßstreifen
 sheet-title-strip = { $title }: Maßstreifen
 sheet-strip-cut = Schneidet die Streifen aus, einen für jede Schale. Laminiert sie, wenn sie nass werden.
 sheet-strip-lay = Legt einen Streifen flach in die Schale oder daneben, so hoch wie das, was ihr messt.
-sheet-strip-photograph = Fotografiert gerade von oben: alle sechs Ringe im Bild, und was ihr messt nahe dabei.
+sheet-strip-photograph = Fotografiert gerade von oben, mit allen sechs Ringen im Bild. Was ihr messt, liegt nahe dabei.
 sheet-strip-rings = Sechs Ringe in einer Reihe
 sheet-strip-ten = 10 cm
 

@@ -28,7 +28,7 @@ measure-scale-of-ruler = At { $dpi } dots per inch, by the ruler in the picture.
 measure-scale-of-file = At { $dpi } dots per inch, as the file says.
 measure-scale-doubtful = The file says { $dpi } dots per inch. Many programs write that when they do not know. Hold one leaf against a ruler: if the length is wrong, type the right number with --dpi.
 measure-scale-of-card = The scale card is in the photograph: laid flat at { $dpi } dots per inch. Its rings are { $off } mm from where they should be.
-measure-scale-of-strip = The scale strip is in the photograph: { $dpi } dots per inch. Its rings are { $off } mm from where they should be. It tells little about how the camera was tilted, so lengths may be off by { $unsure } %. Nothing was laid flat.
+measure-scale-of-strip = The scale strip is in the photograph: { $dpi } dots per inch. Its rings are { $off } mm from where they should be. It tells little about how the camera was tilted, so lengths may be off by { $unsure } %. Nothing was laid flat. Photograph from straight above, and that becomes less.
 measure-halved = It is so large that every square of two by two dots was made into one before measuring.
 measure-rubbed = It is a rubbing. If the leaf lay with its veins up, you see its underside: on the leaf seen from above, left and right change places.
 measure-like-a-rubbing = This looks like a rubbing. Say --rubbing.
@@ -43,7 +43,11 @@ measure-holes = It has holes or very light places. They are counted as blade.
 measure-faint = It hardly stands out from the ground, so its edge is not sharp. Lay it on a lighter or darker sheet.
 measure-two-stalks = It seems to have two stalks: it may be two leaves that touch. Then cut them apart.
 measure-was-cut-apart = It touched another leaf and was cut from it. Look at the line between them. If it is one leaf after all, put both together.
-measure-cut-apart = { $leaves } touched and were cut apart. Look at the picture with the lines. If they are one leaf, write "leaf { $other } is part of leaf { $one }" into a file and give it with --mends.
+measure-cut-apart = { $leaves } touched and were cut apart. Look at the picture with the lines. { $count ->
+    [one] If they are one leaf after all, write { $lines } into a file and give it with --mends.
+   *[other] If they are one leaf after all, write { $lines } into a file, each on a line of its own, and give it with --mends.
+}
+measure-part-of = "leaf { $other } is part of leaf { $one }"
 measure-mended = Put right by hand.
 
 ## Its form.
@@ -95,8 +99,8 @@ measure-veins-unseen = side veins can't be seen clearly in this scan
 ## What is no leaf.
 measure-left-out = Not measured: { $what }.
 measure-cut-off = { $count ->
-    [one] 1 thing that goes over the edge of the picture
-   *[other] { $count } things that go over the edge of the picture
+    [one] 1 thing that goes over the edge of the picture or lies over a scale strip
+   *[other] { $count } things that go over the edge of the picture or lie over a scale strip
 }
 measure-label = { $count ->
     [one] 1 label or card

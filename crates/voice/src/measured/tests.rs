@@ -90,6 +90,18 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
 }
 
 #[test]
+fn each_leaf_that_was_cut_apart_has_a_line_that_puts_it_back() {
+    for t in Tongue::all() {
+        let said = cut_apart(t, &[1, 3, 2]);
+        let places = ["leaf 3 is part of leaf 1", "leaf 2 is part of leaf 1"]
+            .map(|line| said.find(line).expect("a line for each"));
+        assert!(places[0] < places[1], "in the order in which they hang together: {said}");
+        assert!(cut_apart(t, &[4, 5]).contains("leaf 5 is part of leaf 4"));
+        assert_eq!(cut_apart(t, &[4]), "");
+    }
+}
+
+#[test]
 fn a_form_is_said_in_each_language() {
     let teeth = [vec![[0.0; 2]; 12], vec![[0.0; 2]; 9]];
     let per_cm = Some(TeethPerCm { value: 2.518, plus_minus: 0.13 });
