@@ -13,6 +13,7 @@ use spinney_model::{
     SpecimenEdit, SpecimenId, WishField,
 };
 
+use crate::Collection;
 use crate::history::History;
 
 /// What stands where words were struck out.
@@ -106,7 +107,7 @@ impl Going {
 
 /// An edit without what goes; None: nothing is left of it. Each is put together again from all
 /// that it holds, so that no text of a new one can be overlooked.
-fn kept(edit: &Edit, going: &Going, of: &OfSpecimens) -> Option<Edit> {
+fn kept(edit: &Edit, going: &Going, of: &InTheEnd) -> Option<Edit> {
     Some(match edit {
         Edit::Specimen(id, edit) => {
             Edit::Specimen(*id, kept_of_specimen(*id, edit, going, of)?)
@@ -143,28 +144,86 @@ fn kept_of_kind(edit: &KindEdit, going: &Going) -> Option<KindEdit> {
     })
 }
 
-/// Which kind each specimen is in the end.
+/// Which kind each specimen is.
 type OfSpecimens = BTreeMap<SpecimenId, KindId>;
+/// Which kind each specimen is in the end; all that it ever was, where nobody can see it again.
+type InTheEnd = BTreeMap<SpecimenId, BTreeSet<KindId>>;
 
-/// Of each specimen the kind that it is now; of one that is not there now, the last that it was.
-fn specimens(entries: &[Entry]) -> OfSpecimens {
-    let mut of: OfSpecimens = edits(entries)
-        .filter_map(|edit| match edit {
-            Edit::Specimen(id, edit) => Some((*id, of_kind(edit)?)),
+/// Of each specimen the kind that it is now; of one that is not there now, the last that it was
+/// in lines that hold, else in lines that can come back, else in a named version.
+fn specimens(entries: &[Entry]) -> InTheEnd {
+    let said = edits(entries).filter_map(|edit| match edit {
+        Edit::Specimen(id, edit) => Some((*id, of_kind(edit)?)),
+        Edit::Kind(..)
+        | Edit::Character(..)
+        | Edit::Cell { .. }
+        | Edit::Scene(..)
+        | Edit::Key(..)
+        | Edit::BackTo(_) => None,
+    });
+    let mut all = InTheEnd::new();
+    said.for_each(|(id, kind)| _ = all.entry(id).or_default().insert(kind));
+    let mut history = History::default();
+    if !all.is_empty() {
+        history.add_all(entries.iter().cloned());
+    }
+    let mut of = kinds_of(&history.now);
+    let missing = |of: &OfSpecimens| all.keys().any(|id| !of.contains_key(id));
+    if missing(&of) {
+        let mut state = Collection::default();
+        let again = history.undone.iter().rev();
+        for lines in [history.holding.iter().collect::<Vec<_>>(), again.collect()] {
+            let lines = lines.into_iter().map(|line| &entries[*line]);
+            add(&mut of, gone_from(&mut state, lines));
+            add(&mut of, kinds_of(&state));
+        }
+    }
+    for (version, _) in history.versions().rev() {
+        if !missing(&of) {
+            break;
+        }
+        add(&mut of, history.version(version).as_ref().map(kinds_of).unwrap_or_default());
+    }
+    all.extend(of.into_iter().map(|(id, kind)| (id, BTreeSet::from([kind]))));
+    all
+}
+
+fn kinds_of(state: &Collection) -> OfSpecimens {
+    state.specimens.iter().map(|(id, one)| (*id, one.kind)).collect()
+}
+
+/// What is known goes before what is added.
+fn add(of: &mut OfSpecimens, more: OfSpecimens) {
+    for (id, kind) in more {
+        of.entry(id).or_insert(kind);
+    }
+}
+
+/// The kinds of the specimens that leave a state while these lines are done, as they leave it.
+fn gone_from<'e>(
+    state: &mut Collection,
+    lines: impl Iterator<Item = &'e Entry>,
+) -> OfSpecimens {
+    let mut gone = OfSpecimens::new();
+    for edit in lines.flat_map(|entry| edits(std::slice::from_ref(entry))) {
+        match edit {
+            Edit::Specimen(id, SpecimenEdit::Remove) => {
+                gone.extend(state.specimens.get(id).map(|one| (*id, one.kind)));
+            }
+            Edit::Kind(kind, KindEdit::Remove) => {
+                gone.extend(kinds_of(state).into_iter().filter(|(_, of)| of == kind));
+            }
             Edit::Kind(..)
+            | Edit::Specimen(..)
             | Edit::Character(..)
             | Edit::Cell { .. }
             | Edit::Scene(..)
             | Edit::Key(..)
-            | Edit::BackTo(_) => None,
-        })
-        .collect();
-    if !of.is_empty() {
-        let mut history = History::default();
-        history.add_all(entries.iter().cloned());
-        of.extend(history.now.specimens.iter().map(|(id, one)| (*id, one.kind)));
+            | Edit::BackTo(_) => {}
+        }
+        state.apply(edit);
     }
-    of
+    gone
 }
 
 /// The kind that an edit says a specimen is of.
@@ -179,15 +238,21 @@ fn of_kind(edit: &SpecimenEdit) -> Option<KindId> {
     }
 }
 
+/// How many single specimens go.
+pub fn specimens_going(entries: &[Entry], going: &Going) -> usize {
+    specimens(entries).values().filter(|of| !of.is_disjoint(&going.kinds)).count()
+}
+
 /// A specimen goes with the kind that it is in the end; that it was once taken for one that goes
 /// is not said any more.
 fn kept_of_specimen(
     id: SpecimenId,
     edit: &SpecimenEdit,
     going: &Going,
-    of: &OfSpecimens,
+    of: &InTheEnd,
 ) -> Option<SpecimenEdit> {
-    let now = going.kind(*of.get(&id)?)?;
+    let kinds = of.get(&id)?;
+    let now = *kinds.first().filter(|_| kinds.is_disjoint(&going.kinds))?;
     Some(match edit {
         SpecimenEdit::Add(kind) => SpecimenEdit::Add(going.kind(*kind).unwrap_or(now)),
         SpecimenEdit::OfKind(kind) => SpecimenEdit::OfKind(going.kind(*kind)?),
@@ -200,7 +265,7 @@ fn kept_of_specimen(
         SpecimenEdit::Measure { character, text, plus_minus } => SpecimenEdit::Measure {
             character: *character,
             text: going.left_of(text),
-            plus_minus: plus_minus.clone(),
+            plus_minus: going.left_of(plus_minus),
         },
         SpecimenEdit::Judge { character, judged } => {
             SpecimenEdit::Judge { character: *character, judged: *judged }

@@ -1,11 +1,11 @@
 //! What is removed for good was never there; all else is as it was, back and forth.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_exchange::journal;
 use spinney_model::{
-    AskOf, AskedOf, CharacterEdit, CharacterId, Done, Edit, Entry, Fork, KeyEdit, KeyId,
-    KindEdit, KindField, KindId, SpecimenEdit, SpecimenField, SpecimenId,
+    AboutField, AskOf, AskedOf, CharacterEdit, CharacterId, Done, Edit, Entry, Fork, KeyEdit,
+    KeyId, KindEdit, KindField, KindId, SpecimenEdit, SpecimenField, SpecimenId,
 };
 
 use super::{Going, kinds_left, names, pictures, strike, with_merged, without};
@@ -38,8 +38,69 @@ fn together(entries: &[Entry], kind: KindId) -> BTreeSet<KindId> {
     }
 }
 
-/// A collection that never had these kinds.
-fn never_had(mut collection: Collection, going: &Going) -> Collection {
+/// The kind that each leaf was last, as long as anybody can see it: in the lines that hold, in those
+/// that can come back, in a named version.
+fn last_kinds(entries: &[Entry]) -> BTreeMap<SpecimenId, KindId> {
+    let history = of(entries);
+    let edits =
+        |line: &usize| super::edits(&entries[*line..=*line]).cloned().collect::<Vec<_>>();
+    let mut state = Collection::default();
+    let mut last = BTreeMap::new();
+    let again: Vec<usize> = history.undone.iter().rev().copied().collect();
+    for lines in [&history.holding, &again] {
+        let mut seen = BTreeMap::new();
+        for edit in lines.iter().flat_map(edits) {
+            state.apply(&edit);
+            seen.extend(state.specimens.iter().map(|(id, one)| (*id, one.kind)));
+        }
+        seen.into_iter().for_each(|(id, kind)| _ = last.entry(id).or_insert(kind));
+    }
+    for (version, _) in history.versions().rev() {
+        let state = history.version(version).expect("it was named");
+        let seen = state.specimens.iter().map(|(id, one)| (*id, one.kind));
+        seen.for_each(|(id, kind)| _ = last.entry(id).or_insert(kind));
+    }
+    last
+}
+
+/// What becomes of the leaves of a journal.
+struct Leaves {
+    /// They go, wherever they were.
+    go: BTreeSet<SpecimenId>,
+    /// Taken for a kind that goes, and in the end of another: they stay, and are never of one
+    /// that goes.
+    stay: BTreeSet<SpecimenId>,
+}
+
+impl Leaves {
+    fn of(entries: &[Entry], going: &Going) -> Self {
+        let last = last_kinds(entries);
+        let goes =
+            |id: &SpecimenId| last.get(id).is_some_and(|kind| going.kinds.contains(kind));
+        let said = super::edits(entries).filter_map(|edit| {
+            let Edit::Specimen(id, edit) = edit else { return None };
+            super::of_kind(edit).filter(|kind| going.kinds.contains(kind)).map(|_| *id)
+        });
+        let said: BTreeSet<SpecimenId> = said.collect();
+        let (go, stay) = said.into_iter().partition(goes);
+        Self { go, stay }
+    }
+
+    /// Both without the leaves of which more than one thing may rightly stand.
+    fn strictly(&self, going: &Going, all: [&mut Collection; 2]) {
+        let after = &all[1].specimens;
+        let of_gone =
+            |id: &SpecimenId| after.get(id).is_some_and(|one| going.kinds.contains(&one.kind));
+        assert!(!self.stay.iter().any(of_gone), "a leaf says that it was of a kind that went");
+        for one in all {
+            one.specimens.retain(|id, _| !self.stay.contains(id));
+        }
+    }
+}
+
+/// A collection that never had these kinds, nor the leaves that are of one of them in the end.
+fn never_had(mut collection: Collection, going: &Going, leaves: &Leaves) -> Collection {
+    collection.specimens.retain(|id, _| !leaves.go.contains(id));
     going.kinds.iter().for_each(|kind| collection.apply(&Edit::Kind(*kind, KindEdit::Remove)));
     for kind in collection.kinds.values_mut() {
         kind.pictures.retain(|picture| !going.pictures.contains(picture));
@@ -67,22 +128,30 @@ fn assert_same(one: &Collection, other: &Collection, place: &str) {
 
 #[test]
 fn all_else_is_as_it_was_now_and_undone_and_done_again() {
-    let mut shorter = 0;
+    let (mut shorter, mut went, mut stayed) = (0, 0, 0);
     for seed in 0..150 {
         let entries = any_journal(seed, 60);
         let kinds = together(&entries, KindId(1 + seed as u32 % 5));
         let pictures = ["aa".to_owned()].into_iter().take(seed as usize % 2).collect();
         let going = Going { kinds, pictures, words: BTreeSet::new() };
+        let leaves = Leaves::of(&entries, &going);
+        (went, stayed) = (went + leaves.go.len(), stayed + leaves.stay.len());
         let left = without(&entries, &going);
         shorter += usize::from(left.len() < entries.len());
+        let same = |before: &Collection, after: &Collection, place: &str| {
+            let mut before = never_had(before.clone(), &going, &leaves);
+            let mut after = after.clone();
+            leaves.strictly(&going, [&mut before, &mut after]);
+            assert_same(&before, &after, &format!("{seed}, {place}"));
+        };
         let (mut before, mut after) = (of(&entries), of(&left));
-        assert_same(&never_had(before.now.clone(), &going), &after.now, &format!("{seed}"));
+        same(&before.now, &after.now, "now");
         let numbers = |of: &History| of.versions().map(|(at, _)| at).collect::<Vec<_>>();
         assert_eq!(numbers(&before), numbers(&after));
         for version in numbers(&before) {
             let then = before.version(version).expect("it was named");
             let now = after.version(version).expect("it is still named");
-            assert_same(&never_had(then, &going), &now, &format!("{seed}, version {version}"));
+            same(&then, &now, &format!("version {version}"));
         }
         // Undo and redo line by line: lines that went are stepped over.
         let standing: BTreeSet<usize> =
@@ -95,12 +164,12 @@ fn all_else_is_as_it_was_now_and_undone_and_done_again() {
                     after.add(Entry { at: 0, done: done.clone() });
                 }
                 before.add(Entry { at: 0, done: done.clone() });
-                let expected = never_had(before.now.clone(), &going);
-                assert_same(&expected, &after.now, &format!("{seed}, {done:?}"));
+                same(&before.now, &after.now, &format!("{done:?}"));
             }
         }
     }
     assert!(shorter > 20, "no line ever went: the journals have become too dull");
+    assert!(went > 50 && stayed > 20, "{went} {stayed}: the journals have become too dull");
 }
 
 const HASH: &str = "5d41402abc4b2a76b9719d911017c592ae5d41402abc4b2a76b9719d911017c5";
@@ -226,10 +295,17 @@ fn a_leaf_goes_with_its_kind_and_with_its_picture() {
         leaf(SpecimenEdit::Add(oak)),
         leaf(SpecimenEdit::Describe(SpecimenField::WhichPlant, "by the oak gate".into())),
         leaf(SpecimenEdit::Picture(HASH.into())),
+        Edit::Character(CharacterId(1), CharacterEdit::Add("length".into())),
+        leaf(SpecimenEdit::Measure {
+            character: CharacterId(1),
+            text: "52 mm".into(),
+            plus_minus: "as for oak".into(),
+        }),
     ];
     let entries = [Entry { at: 1, done: Done::Edits(edits) }];
     let going = super::going_with(&of(&entries), oak);
     assert_eq!(going.pictures, BTreeSet::from([HASH.to_owned()]));
+    assert_eq!(super::specimens_going(&entries, &going), 1);
     let left = of(&without(&entries, &going)).now;
     assert!(left.specimens.is_empty() && left.kinds.len() == 1);
     let kinds = BTreeSet::new();
@@ -238,6 +314,8 @@ fn a_leaf_goes_with_its_kind_and_with_its_picture() {
     assert_eq!(left.specimens[&SpecimenId(1)].picture, "");
     let words = BTreeSet::from(["oak".to_owned()]);
     let left = of(&without(&entries, &Going { words, ..Going::default() })).now;
+    let off = &left.specimens[&SpecimenId(1)].measured[&CharacterId(1)].plus_minus;
+    assert_eq!(off, "as for …");
     let plant = left.specimens[&SpecimenId(1)].field(SpecimenField::WhichPlant).to_owned();
     assert_eq!(plant, "by the … gate");
 }
@@ -261,4 +339,37 @@ fn a_leaf_that_was_another_kind_stays_and_does_not_say_so() {
     assert!(!String::from_utf8_lossy(&text).contains("\"kind\":1"), "oak is named nowhere");
     let going = super::going_with(&of(&entries), elm);
     assert!(of(&without(&entries, &going)).now.specimens.is_empty());
+}
+
+/// Moved by mistake and moved back, then taken out with its kind or by itself: it is an oak leaf.
+#[test]
+fn a_leaf_that_was_taken_out_goes_with_the_kind_that_it_was() {
+    let (oak, elm) = (KindId(1), KindId(2));
+    let undo = || Entry { at: 0, done: Done::Undo };
+    let begun = || {
+        vec![
+            line(vec![
+                Edit::Kind(oak, KindEdit::Add("oak".into())),
+                Edit::Kind(elm, KindEdit::Add("elm".into())),
+            ]),
+            line(vec![leaf(SpecimenEdit::Add(oak)), leaf(SpecimenEdit::Picture(HASH.into()))]),
+        ]
+    };
+    let moved = || [line(vec![leaf(SpecimenEdit::OfKind(elm))]), undo()];
+    let out = |edit| line(vec![edit]);
+    let ways: [&[Entry]; 3] = [
+        &[out(Edit::Kind(oak, KindEdit::Remove))],
+        &[out(leaf(SpecimenEdit::Remove))],
+        // In lines that nobody can bring back, among what was said of it.
+        &[undo(), out(Edit::Scene(AboutField::Title, "A walk".into()))],
+    ];
+    for way in ways {
+        let entries = [&begun()[..], &moved(), way].concat();
+        let going = super::going_with(&of(&entries), oak);
+        let left = without(&entries, &going);
+        assert!(bytes(&entries).contains(HASH) && !bytes(&left).contains(HASH));
+        assert!(of(&left).now.specimens.is_empty());
+        let text = bytes(&left);
+        assert!(!text.contains("specimen") && !text.contains("leaf"), "{text}");
+    }
 }

@@ -103,12 +103,12 @@ fn drawing(dice: &mut Dice) -> Option<KeptDrawing> {
     (dice.below(2) == 0).then_some(KeptDrawing { frame: [0, 0, 9, 9], strokes })
 }
 
-/// A specimen that comes again is of the same kind as before.
 fn edit_of_specimens(dice: &mut Dice) -> Edit {
     let id = 1 + dice.below(6) as u32;
     let fields = [&SpecimenField::Source, &SpecimenField::WhichPlant, &SpecimenField::Part];
-    let edit = match dice.below(8) {
-        0..3 => SpecimenEdit::Add(KindId(id)),
+    let edit = match dice.below(9) {
+        0..3 => SpecimenEdit::Add(kind(dice)),
+        8 => SpecimenEdit::OfKind(kind(dice)),
         3 => SpecimenEdit::Describe(*dice.of(&fields), text(dice)),
         4 => SpecimenEdit::Picture(["aa", "bb", ""][dice.below(3)].to_owned()),
         5 | 6 if dice.below(2) == 0 => {
