@@ -329,7 +329,7 @@ impl Collection {
         let Some(other) = self.kinds.get(&gone).cloned() else { return };
         self.cells.merge(kept, gone);
         for specimen in self.specimens.values_mut().filter(|one| one.kind == gone) {
-            specimen.kind = kept;
+            specimen.turn_out(kept);
         }
         for key in self.keys.values_mut() {
             if let Some(kinds) = &mut key.kinds {

@@ -5,6 +5,7 @@
 //! goes to its own layer. The sheets beside the table have no layers: what a group's say of a
 //! field that is filled already is left, and told. It reads no headings: that is the reader's.
 
+mod again;
 mod units;
 
 use std::collections::BTreeMap;
@@ -12,12 +13,13 @@ use std::collections::BTreeMap;
 use spinney_exchange::table::{self, TypedColumn, TypedSheets};
 use spinney_model::{
     AboutField, CharacterEdit, CharacterField, CharacterId, CharacterIx, Code, Edit, Fact,
-    Finding, KindEdit, KindField, KindId, OfSheet, SpecimenEdit, SpecimenField, SpecimenId,
-    SpreadOf, TaxonIx, Value,
+    Finding, KindEdit, KindField, KindId, OfSheet, SpecimenId, Specimens, SpreadOf, TaxonIx,
+    Value,
 };
 
+use crate::Collection;
 use crate::laid::folded;
-use crate::{Collection, Specimen};
+use again::Leaf;
 
 pub use units::OddUnit;
 
@@ -32,8 +34,10 @@ pub struct Taken {
     pub taken_for: Vec<(String, KindId)>,
     /// How many files with pictures the sheets name; they do not come along.
     pub pictures: usize,
-    /// How many leaves of it are here already, each with all that it says of them.
+    /// How many leaves of it are here already.
     pub here_already: usize,
+    /// Of how many of these it says more, or something else.
+    pub changed: usize,
 }
 
 /// Something that a sheet says, and that was left.
@@ -257,58 +261,35 @@ impl<'c> Intake<'c> {
         Ok(())
     }
 
-    /// Each row that is a leaf is kept as one; what its kind comes to follows from them.
+    /// Each row that is a leaf is kept as one; what its kind comes to follows from them. One that
+    /// is here already gets what the row says of it, and stays of its kind.
     fn specimens(&mut self, leaves: &table::Leaves, columns: &[Column]) {
         let table::Leaves { kinds, specimens } = leaves;
         // Kinds come in the order of the table, and one of which nothing was seen comes, too.
         let ids: Vec<KindId> =
             kinds.taxa().iter().map(|taxon| self.kind(&taxon.name)).collect();
+        let written = specimens.written.iter().enumerate();
+        let rows = written.map(|(row, written)| Leaf {
+            kind: ids[written.kind.0],
+            fields: Leaf::fields(self.source, written),
+            measured: measured(specimens, TaxonIx(row), columns),
+        });
+        let rows: Vec<Leaf> = rows.collect();
         let mut next = self.collection.next_specimen().0;
-        let mut known: Vec<_> =
-            self.collection.specimens.values().map(Specimen::as_it_came).collect();
-        for (row, written) in specimens.written.iter().enumerate() {
-            let called = [&written.find, &written.picture].map(String::as_str);
-            let called: Vec<&str> =
-                called.into_iter().filter(|text| !text.is_empty()).collect();
-            let fields = [
-                (SpecimenField::Source, self.source),
-                (SpecimenField::Called, &called.join(", ")),
-                (SpecimenField::WhichPlant, &written.plant),
-                (SpecimenField::Where, &written.place),
-                (SpecimenField::When, &written.when),
-                (SpecimenField::Part, &written.part),
-            ];
-            let said = fields.into_iter().filter(|(_, text)| !text.is_empty());
-            let said = said.map(|(field, text)| SpecimenEdit::Describe(field, text.to_owned()));
-            let measured = columns.iter().enumerate().filter_map(|(at, column)| {
-                let at = CharacterIx(at);
-                let cell = specimens.finds.cell(TaxonIx(row), at);
-                if cell.value == Value::Unknown {
-                    return None;
+        for (row, known) in rows.iter().zip(again::known(self.collection, &rows)) {
+            let (id, edits) = match known {
+                Some((id, known)) => {
+                    let edits = row.more_than(known);
+                    self.taken.here_already += 1;
+                    self.taken.changed += usize::from(!edits.is_empty());
+                    (id, edits)
                 }
-                let text = table::cell_text(cell, &specimens.finds.character(at).scale);
-                let text = match &column.unit {
-                    Some(unit) => table::measured_in(&text, unit),
-                    None => text,
-                };
-                Some((column.character, text))
-            });
-            // As a specimen has them.
-            let measured: BTreeMap<CharacterId, String> = measured.collect();
-            let measured = measured.into_iter().map(|(character, text)| {
-                SpecimenEdit::Measure { character, text, plus_minus: String::new() }
-            });
-            let all = std::iter::once(SpecimenEdit::Add(ids[written.kind.0])).chain(said);
-            let all: Vec<SpecimenEdit> = all.chain(measured).collect();
-            // The same sheet, taken in again with some rows more.
-            if let Some(same) = known.iter().position(|one| *one == all) {
-                known.swap_remove(same);
-                self.taken.here_already += 1;
-                continue;
-            }
-            let edits = all.into_iter().map(|edit| Edit::Specimen(SpecimenId(next), edit));
-            self.taken.edits.extend(edits);
-            next += 1;
+                None => {
+                    next += 1;
+                    (SpecimenId(next - 1), row.as_new())
+                }
+            };
+            self.taken.edits.extend(edits.into_iter().map(|edit| Edit::Specimen(id, edit)));
         }
     }
 
@@ -382,6 +363,28 @@ impl<'c> Intake<'c> {
             self.taken.pictures += usize::from(row.picture.is_some());
         }
     }
+}
+
+/// What a row that is a leaf says in each column.
+fn measured(
+    specimens: &Specimens,
+    row: TaxonIx,
+    columns: &[Column],
+) -> BTreeMap<CharacterId, String> {
+    let texts = columns.iter().enumerate().filter_map(|(at, column)| {
+        let at = CharacterIx(at);
+        let cell = specimens.finds.cell(row, at);
+        if cell.value == Value::Unknown {
+            return None;
+        }
+        let text = table::cell_text(cell, &specimens.finds.character(at).scale);
+        let text = match &column.unit {
+            Some(unit) => table::measured_in(&text, unit),
+            None => text,
+        };
+        Some((column.character, text))
+    });
+    texts.collect()
 }
 
 #[cfg(test)]

@@ -37,8 +37,8 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
     if let Edit::BackTo(_) = first {
         return one(t, before, first);
     }
-    if let Some(kinds) = measured(t, before, first, rest) {
-        return t.with("said-measured", &[("kinds", &spinney_voice::all(t, &kinds))]);
+    if let Some((said, kinds)) = leaves(t, before, first, rest) {
+        return t.with(said, &[("kinds", &spinney_voice::all(t, &kinds))]);
     }
     let kinds = |edit: &Edit| matches!(edit, Edit::Kind(_, KindEdit::Add(..)));
     let added = usize::from(kinds(first)) + rest.iter().filter(|edit| kinds(edit)).count();
@@ -54,39 +54,60 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
     t.count_with("said-and-more", rest.len(), &[("first", &sentence)])
 }
 
-/// The kinds of which measured leaves came in; None: none did.
-fn measured(
+/// How leaves came in, and the kinds of which they are; None: none did.
+fn leaves(
     t: Tongue,
     before: &Collection,
     first: &Edit,
     rest: &[Edit],
-) -> Option<Vec<String>> {
+) -> Option<(&'static str, Vec<String>)> {
     let sources = measured_sources(t);
     let mut names = BTreeMap::new();
-    let mut kinds = BTreeSet::new();
+    let (mut kinds, mut new, mut more) = (BTreeSet::new(), BTreeSet::new(), BTreeSet::new());
+    // A row of a table has neither a picture nor a ±.
+    let mut by_scan = false;
     for edit in std::iter::once(first).chain(rest) {
         match edit {
             Edit::Kind(id, KindEdit::Add(name)) => {
                 names.insert(*id, name.clone());
             }
             Edit::Cell { kind, source, .. } if sources.contains(source) => {
+                by_scan = true;
                 kinds.insert(*kind);
             }
-            Edit::Specimen(_, SpecimenEdit::Add(kind)) => {
-                kinds.insert(*kind);
-            }
+            Edit::Specimen(id, edit) => match edit {
+                SpecimenEdit::Add(kind) => {
+                    new.insert(*id);
+                    kinds.insert(*kind);
+                }
+                SpecimenEdit::Picture(_) => by_scan = true,
+                SpecimenEdit::Measure { plus_minus, .. } => {
+                    by_scan |= !plus_minus.is_empty();
+                    more.insert(*id);
+                }
+                SpecimenEdit::OfKind(_)
+                | SpecimenEdit::Describe(..)
+                | SpecimenEdit::Judge { .. }
+                | SpecimenEdit::Remove => {}
+            },
             Edit::Kind(..)
             | Edit::Character(..)
             | Edit::Cell { .. }
-            | Edit::Specimen(..)
             | Edit::Scene(..)
             | Edit::Key(..)
             | Edit::BackTo(_) => {}
         }
     }
+    let known = more.difference(&new).filter_map(|id| before.specimens.get(id));
+    kinds.extend(known.map(|one| one.kind));
     let name = |id: KindId| names.get(&id).cloned().unwrap_or_else(|| before.name(id));
     let kinds: Vec<String> = kinds.into_iter().map(name).collect();
-    (!kinds.is_empty()).then_some(kinds)
+    let said = match (by_scan, new.is_empty()) {
+        (true, _) => "said-measured",
+        (false, false) => "said-leaves",
+        (false, true) => "said-leaves-more",
+    };
+    (!kinds.is_empty()).then_some((said, kinds))
 }
 
 fn one(t: Tongue, before: &Collection, edit: &Edit) -> String {

@@ -97,16 +97,40 @@ fn the_same_sheet_again_brings_no_leaf_twice() {
     let page = teacher.post("/do/take-table", &[("table", &more), ("rows", "leaves")]);
     assert!(page.contains("7 leaves of this table are here already"), "{page}");
     assert!(teacher.get("/leaves").contains("90–99 mm, 3 leaves"));
+    assert!(
+        teacher.get("/done").contains("Leaves came in one by one, as rows of a table: elm")
+    );
+    let wider = "kind,leaf,tree,blade length (mm),blade width (mm)\nelm,a,gate,50,30\n";
+    let page = teacher.post("/do/take-table", &[("table", wider), ("rows", "leaves")]);
+    assert!(page.contains("1 of them got what this table says of it now."), "{page}");
+    assert!(teacher.get("/leaves/1").contains("30 mm"));
+    assert!(
+        teacher.get("/done").contains("Leaves that are here already got what a table says")
+    );
 }
 
 #[test]
 fn a_kind_that_is_removed_for_good_takes_its_leaves_along() {
     let mut teacher = with_leaves();
+    let page = teacher.get("/forget/kind/1");
+    assert!(page.contains("Its 5 leaves that were kept one by one go as well."), "{page}");
     teacher.post("/do/forget-kind", &[("kind", "1"), ("sure", "yes")]);
     let lines = teacher.lines.concat();
     let text = String::from_utf8_lossy(&lines);
     assert!(!text.contains("gate") && !text.contains("140") && text.contains("hill"), "{text}");
     assert!(teacher.get("/leaves").contains("2 leaves of 1 kind."));
+}
+
+#[test]
+fn what_is_far_from_the_others_is_decided_among_the_leaves() {
+    let mut teacher = AtTheDesk::empty();
+    let page = teacher.post("/do/take-table", &[("table", LEAVES), ("rows", "leaves")]);
+    assert!(
+        page.contains("href=\"/leaves#far\"") && teacher.get("/leaves").contains("id=\"far\"")
+    );
+    assert!(!teacher.get("/leaves/5").contains("What is wrong with it?"), "nobody says so yet");
+    teacher.post("/do/judge-leaf", &[("leaf", "5"), ("character", "1"), ("says", "wrong")]);
+    assert!(teacher.get("/leaves/5").contains("What is wrong with it?"));
 }
 
 #[test]

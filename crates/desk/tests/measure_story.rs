@@ -120,7 +120,12 @@ fn each_leaf_is_kept_with_what_is_typed_of_it() {
     let table = teacher.post("/do/take-leaves", &found.with(&typed));
     assert!(table.contains("52-60 mm (2 seen on 2 plants)"), "{table}");
     let leaves = teacher.get("/leaves");
-    assert!(leaves.contains("by the pond · shade · school hedge · 2, scan.png"), "{leaves}");
+    assert!(
+        leaves.contains("by the pond · shade · school hedge · number 2 in a scan"),
+        "{leaves}"
+    );
+    let lines = teacher.lines.concat();
+    assert!(!String::from_utf8_lossy(&lines).contains("scan.png"), "often a child's name");
     let leaf = teacher.get("/leaves/2");
     assert!(leaf.contains("60 ± 0.6 mm"), "{leaf}");
     assert!(leaf.contains("src=\"/picture/"), "with its picture");
@@ -144,6 +149,19 @@ fn a_leaf_in_lines_stands_for_its_kind_where_the_teacher_ticks_it() {
     assert!(hazel.contains("drawn in lines from a scan") && hazel.contains("drawing-away"));
     assert!(teacher.get("/done").contains("Leaves were measured in a scan: hazel"));
     let before = hazel.split("class=\"leaf drawn\"").nth(1).expect("a drawing").to_owned();
+    let page = hidden(&hazel, "/do/drawing-away");
+    let page: Vec<_> = page.iter().map(|(name, text)| (name.as_str(), text.as_str())).collect();
+    // A leaf more brings no photograph that would stand before the drawing.
+    let second = measures(&mut teacher, scan(&[55.0], true), &[]);
+    let look = teacher.look("/measure/look", &second.with(&names[..1]));
+    assert!(
+        !look.contains("becomes its picture") && look.contains("instead of the one it has")
+    );
+    teacher.post("/do/take-leaves", &second.with(&[names[0], names[2]]));
+    assert_eq!(teacher.get("/finds").matches("<img").count(), 1);
+    let page = teacher.refused("/do/drawing-away", &page);
+    assert!(page.contains("Someone changed this drawing in another window."), "{page}");
+    teacher.undo("/finds");
     teacher.post("/do/drawing-away", &[("kind", "1")]);
     let now = teacher.get("/finds/1");
     let now = now.split("class=\"leaf drawn\"").nth(1).unwrap_or_default();
@@ -206,10 +224,10 @@ fn what_somebody_typed_is_shown_and_stays_unless_the_teacher_ticks_it() {
     assert!(look.contains("Somebody typed “30-35”, and that stays."));
     let table = teacher.post("/do/take-leaves", &found.with(&names));
     assert!(table.contains("30-35"));
-    let found = measures(&mut teacher, scan(&[52.0], true), &[]);
+    let found = measures(&mut teacher, scan(&[50.0], true), &[]);
     let ticked = [("name-1", "hazel"), ("instead", "instead-0-0")];
     let table = teacher.post("/do/take-leaves", &found.with(&ticked));
-    assert!(table.contains("52 mm (2 seen)") && !table.contains("value=\"30-35\""));
+    assert!(table.contains("50-52 mm (2 seen)") && !table.contains("value=\"30-35\""));
 }
 
 #[test]
@@ -218,11 +236,28 @@ fn whoever_was_overtaken_sees_what_would_be_taken_now() {
     teacher.paste("kind,blade length (mm)\nhazel,\n");
     let found = measures(&mut teacher, scan(&[52.0], true), &[]);
     let names = [("name-1", "hazel")];
-    teacher.post("/do/take-leaves", &found.with(&names));
+    let other = measures(&mut teacher, scan(&[50.0], true), &[]);
+    teacher.post("/do/take-leaves", &other.with(&names));
     let page = teacher.refused("/do/take-leaves", &found.with(&names));
     assert!(page.contains("Something changed in another window"));
-    assert!(page.contains("52 mm, from 2 leaves."), "the same leaf would count twice");
+    assert!(page.contains("50–52 mm, from 2 leaves."), "with the leaf of the other");
     assert_eq!(teacher.desk.head(), 2);
+}
+
+#[test]
+fn the_same_scan_brings_no_leaf_twice() {
+    let mut teacher = AtTheDesk::empty();
+    let (one, both) = ([("name-1", "hazel")], [("name-1", "hazel"), ("name-2", "oak")]);
+    let first = measures(&mut teacher, scan(&[52.0, 40.0], true), &[]);
+    teacher.post("/do/take-leaves", &first.with(&one));
+    let again = measures(&mut teacher, scan(&[52.0, 40.0], true), &[]);
+    let page = teacher.refused("/do/take-leaves", &again.with(&one));
+    assert!(page.contains("All of these leaves are here already."), "{page}");
+    let look = teacher.look("/measure/look", &again.with(&both));
+    assert!(look.contains("1 leaf of this scan is here already and is not taken again."));
+    assert!(!look.contains("has no name"));
+    let table = teacher.post("/do/take-leaves", &again.with(&both));
+    assert!(table.contains("52 mm (1 seen)") && table.contains("40 mm (1 seen)"), "{table}");
 }
 
 #[test]

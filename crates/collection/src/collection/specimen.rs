@@ -55,17 +55,13 @@ impl Specimen {
         self.fields.get(&field).map_or("", String::as_str)
     }
 
-    /// The edits by which it would come in as it is, but for its picture and for what somebody
-    /// says who looked at it.
-    pub(crate) fn as_it_came(&self) -> Vec<SpecimenEdit> {
-        let fields = self.fields.iter();
-        let fields = fields.map(|(field, text)| SpecimenEdit::Describe(*field, text.clone()));
-        let measured = self.measured.iter();
-        let measured = measured.map(|(at, one)| {
-            let (text, plus_minus) = (one.text.clone(), one.plus_minus.clone());
-            SpecimenEdit::Measure { character: *at, text, plus_minus }
-        });
-        std::iter::once(SpecimenEdit::Add(self.kind)).chain(fields).chain(measured).collect()
+    /// It is of this kind. That a number is right was said of it among the leaves of another, so
+    /// it is looked at anew; one that was measured wrongly stays so.
+    pub(super) fn turn_out(&mut self, kind: KindId) {
+        self.kind = kind;
+        for one in self.measured.values_mut().filter(|one| one.counts()) {
+            one.judged = None;
+        }
     }
 
     fn measure(&mut self, character: CharacterId, text: &str, plus_minus: &str) {
@@ -102,7 +98,7 @@ impl Collection {
             SpecimenEdit::Add(_) => {}
             SpecimenEdit::OfKind(kind) => {
                 if self.kinds.contains_key(kind) {
-                    specimen.kind = *kind;
+                    specimen.turn_out(*kind);
                 }
             }
             SpecimenEdit::Describe(field, text) => write(&mut specimen.fields, *field, text),

@@ -51,7 +51,11 @@ pub(super) fn fitting(
     if ours.is_empty() {
         let texts = |kind| collection.cells.sources(kind, id);
         let mut cells = collection.kinds.keys().flat_map(|kind| texts(*kind));
-        return match cells.all(|(_, text)| table::fits_any_unit(text)) {
+        // Numbers of single leaves stand there as well.
+        let mut leaves = collection.specimens.values().filter_map(|one| one.measured.get(&id));
+        let fits = cells.all(|(_, text)| table::fits_any_unit(text))
+            && leaves.all(|one| table::fits_any_unit(&one.text));
+        return match fits {
             true => Ok(Fitting::First(theirs.to_owned())),
             false => Err(odd()),
         };

@@ -2,7 +2,7 @@
 
 use spinney_exchange::table::{self, RowsAre, Settings, Source, Sources};
 use spinney_model::{
-    CharacterIx, Edit, Judged, KindId, SpecimenEdit, SpecimenField, SpecimenId, Trust,
+    CharacterIx, Edit, Judged, KindEdit, KindId, SpecimenEdit, SpecimenField, SpecimenId, Trust,
 };
 
 use super::Rows;
@@ -156,4 +156,89 @@ fn a_table_that_comes_again_with_rows_more_brings_these_alone() {
     let (found, here_already) = taken_in(pasted(), &more);
     assert_eq!((found.specimens.len(), here_already), (11, 9), "two that are alike are two");
     assert_eq!(says(&found, 2, 0), "58-64 mm (4 seen on 1 plant)");
+}
+
+#[test]
+fn that_a_number_is_right_was_said_among_the_leaves_of_its_kind() {
+    let judged = |found: &Collection, id: u32| {
+        let leaf = &found.specimens[&SpecimenId(id)];
+        leaf.measured.values().next().expect("it was measured").judged
+    };
+    let mut before = pasted();
+    let at = *before.characters.keys().next().expect("a column");
+    for (id, judged) in [(5, Judged::Right), (6, Judged::Wrong)] {
+        let edit = SpecimenEdit::Judge { character: at, judged: Some(judged) };
+        before.apply(&Edit::Specimen(SpecimenId(id), edit));
+    }
+    let (mut moved, mut merged) = (before.clone(), before);
+    for id in [5, 6] {
+        moved.apply(&Edit::Specimen(SpecimenId(id), SpecimenEdit::OfKind(KindId(2))));
+    }
+    merged.apply(&Edit::Kind(KindId(2), KindEdit::Merge(KindId(1))));
+    for after in [moved, merged] {
+        assert_eq!(after.specimens[&SpecimenId(5)].kind, KindId(2));
+        assert_eq!(judged(&after, 5), None, "among others it is looked at anew");
+        assert_eq!(judged(&after, 6), Some(Judged::Wrong), "it stays measured wrongly");
+    }
+}
+
+#[test]
+fn a_column_with_numbers_of_leaves_alone_is_not_empty() {
+    let (found, _) = taken_in(Collection::default(), "kind,leaf,leaflets\nhazel,1,8\n");
+    let source = Source { bytes: b"kind,leaflets (mm)\nlime,61\n".to_vec(), ..source() };
+    let sheets = table::typed_sheets(&[source]).expect("a table");
+    let odd = intake::take_in(&found, &sheets, "").expect_err("8 of what?");
+    assert_eq!((odd.theirs.as_str(), odd.ours.as_str()), ("mm", ""));
+}
+
+/// What is written of a leaf, with what was measured in each column.
+fn leaf(found: &Collection, id: u32) -> (KindId, String, Vec<&str>) {
+    let leaf = &found.specimens[&SpecimenId(id)];
+    let texts = leaf.measured.values().map(|one| one.text.as_str());
+    (leaf.kind, leaf.field(SpecimenField::WhichPlant).to_owned(), texts.collect())
+}
+
+#[test]
+fn the_same_sheet_with_a_column_more_brings_no_leaf_twice() {
+    let wider: Vec<String> =
+        LEAVES.lines().enumerate().map(|(at, line)| format!("{line},{}", 20 + at)).collect();
+    let wider = wider.join("\n").replacen(",20\n", ",blade width (mm)\n", 1);
+    let (found, here) = taken_in(pasted(), &wider);
+    assert_eq!((found.specimens.len(), here), (9, 9), "{wider}");
+    assert_eq!(leaf(&found, 1).2, ["82 mm", "12", "toothed", "21 mm"]);
+    assert_eq!(taken_in(found.clone(), &wider), (found, 9), "nothing is left to be done");
+}
+
+#[test]
+fn a_leaf_that_somebody_moved_or_described_stays_as_it_is() {
+    let mut found = pasted();
+    let of = |id, edit| Edit::Specimen(SpecimenId(id), edit);
+    found.apply(&of(6, SpecimenEdit::OfKind(KindId(2))));
+    let plant = SpecimenEdit::Describe(SpecimenField::WhichPlant, "by the well".into());
+    found.apply(&of(1, plant));
+    assert_eq!(taken_in(found.clone(), LEAVES), (found, 9));
+}
+
+#[test]
+fn a_number_that_was_mended_in_the_sheet_is_mended_here() {
+    let (found, here) = taken_in(pasted(), &LEAVES.replace("shade,190", "shade,90"));
+    assert_eq!((found.specimens.len(), here), (9, 9));
+    assert_eq!(leaf(&found, 6).2[0], "90 mm");
+}
+
+/// The next day's leaves begin with 1 again: whoever takes them for those of the first day loses
+/// them.
+#[test]
+fn another_leaf_with_the_same_number_is_another_leaf() {
+    let sheet = |rows: &str| format!("kind,leaf,tree,when,length (mm),edge\n{rows}");
+    let one = taken_in(Collection::default(), &sheet("hazel,1,,,82,toothed\n")).0;
+    for other in ["hazel,1,,,61,toothed\n", "lime,1,,,61,toothed\n", "hazel,,,,83,toothed\n"] {
+        let (both, here) = taken_in(one.clone(), &sheet(other));
+        assert_eq!((both.specimens.len(), here), (2, 0), "{other}");
+    }
+    let dated = taken_in(Collection::default(), &sheet("hazel,1,gate,May,82,toothed\n")).0;
+    for other in ["hazel,1,gate,June,82,toothed\n", "lime,1,gate,May,61,toothed\n"] {
+        let (both, here) = taken_in(dated.clone(), &sheet(other));
+        assert_eq!((both.specimens.len(), here), (2, 0), "{other}");
+    }
 }

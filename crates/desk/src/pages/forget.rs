@@ -137,9 +137,11 @@ fn ask_kind(desk: &Desk, asked: &Asked<'_>) -> Shown {
         .map(|k| self::name(desk, t, *k))
         .collect();
     let mentions = mentions(desk, t, &going);
+    let leaves = forget::specimens_going(entries, &going);
     let goes = html! {
         p dir="auto" { (t.with("forget-kind-goes", &[("kind", &name)])) }
         @if !also.is_empty() { p dir="auto" { (t.with("forget-also", &[("kinds", &also.join(", "))])) } }
+        @if leaves > 0 { p { (t.count("forget-its-leaves", leaves)) } }
         @if !going.pictures.is_empty() { p { (t.count("forget-its-pictures", going.pictures.len())) } }
     };
     let fields = html! {

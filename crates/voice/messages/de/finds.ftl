@@ -4,7 +4,7 @@ caution = Vorsicht!
 finds-empty = Was habt ihr gefunden? Legt es aus. Schreibt dann unten die Namen auf, einen je Zeile, oder zieht Bilder hinein. Ein Fund ohne Namen heißt nach einem Buchstaben, bis jemand ihn kennt.
 finds-not-named = noch ohne Namen
 finds-drawn-leaf = Das ist eines der Blätter, nach einem Scan in Linien gezeichnet.
-finds-drawn-beside = Diese Zeichnung eines der Blätter steht dort, wo Zeichnungen gewünscht sind.
+finds-drawn-beside = Die Zeichnung von einem Blatt bleibt hier. Auf den Bildschirmen, Karten und Schlüsseln steht das Foto davor.
 finds-drawing-away = Die Zeichnung herausnehmen
 finds-drawn = Gezeichnet nach dem, was in der Tabelle steht. Es ist kein genaues Bild.
 finds-next = Wie geht es weiter?
@@ -63,12 +63,18 @@ finds-not-read = Was nicht verstanden wurde
 finds-not-read-remedy = Behebt es in eurer Tabelle und übernehmt sie noch einmal, oder schreibt es hier hinein. „Rückgängig“ nimmt alles wieder heraus.
 finds-far = Weit weg von den anderen
 finds-far-one = { $kind }, { $about }: { $finds }
-finds-far-remedy = Messt diese Funde nach, oder seht nach, ob sie von einer anderen Art sind. Sie zählen mit, bis ihr die Tabelle berichtigt und noch einmal übernehmt.
+finds-far-remedy = Seht euch jeden noch einmal an und sagt, ob er stimmt, falsch gemessen wurde oder von einer anderen Art ist. Bis dahin zählen sie mit.
 finds-taken-for = „{ $theirs }“ gilt hier als „{ $ours }“, denn das gibt es schon. Sind es zwei Funde? Dann macht es rückgängig und gebt einem einen anderen Namen.
 finds-leaves-here = { $count ->
     [one] 1 Blatt dieser Tabelle ist schon hier und kam nicht noch einmal dazu.
    *[other] { $count } Blätter dieser Tabelle sind schon hier und kamen nicht noch einmal dazu.
 }
+finds-leaves-changed = { $count ->
+    [one] 1 davon bekam, was diese Tabelle jetzt von ihm sagt.
+   *[other] { $count } davon bekamen, was diese Tabelle jetzt von ihnen sagt.
+}
+finds-drawing-moved = Jemand hat diese Zeichnung in einem anderen Fenster geändert.
+finds-drawing-moved-remedy = Seht sie euch noch einmal an und nehmt sie dann heraus, wenn ihr das noch wollt.
 finds-no-pictures = { $count ->
     [one] Ein Bild, das in der Tabelle steht, kam nicht mit. Öffnet den Fund und nehmt es dort dazu.
    *[other] { $count } Bilder, die in der Tabelle stehen, kamen nicht mit. Öffnet jeden Fund und nehmt sein Bild dort dazu.
@@ -211,6 +217,10 @@ forget-copies = Kopien der Datei an anderen Orten und gedruckte Arbeitsblätter 
 forget-kind-title = { $kind } endgültig löschen?
 forget-kind-goes = Gelöscht wird { $kind }, auch unter früheren Namen: in der Liste, in der Tabelle, in jedem Schlüssel und in „Was wir gemacht haben“.
 forget-also = Dazu gehört, was sich als dasselbe herausgestellt hat: { $kinds }.
+forget-its-leaves = { $count ->
+    [one] Auch das einzelne Blatt davon wird gelöscht.
+   *[other] Auch die { $count } einzelnen Blätter davon werden gelöscht.
+}
 forget-its-pictures = { $count ->
     [one] Auch das Bild wird gelöscht.
    *[other] Auch die { $count } Bilder werden gelöscht.

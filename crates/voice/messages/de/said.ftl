@@ -9,6 +9,8 @@ said-unname = Den Namen eines gespeicherten Standes gestrichen
 said-nothing = Nichts hat sich geändert
 said-kinds = { $count } Arten kamen dazu
 said-measured = Auf einem Scan wurden Blätter gemessen: { $kinds }
+said-leaves = Aus einer Tabelle kamen einzelne Blätter dazu: { $kinds }
+said-leaves-more = Blätter, die schon da sind, bekamen dazu, was eine Tabelle von ihnen sagt: { $kinds }
 said-and-more = { $count ->
     [one] { $first }, und noch eine Sache
    *[other] { $first }, und noch { $count } Sachen
@@ -21,8 +23,8 @@ said-remove-kind = { $kind } wurde herausgenommen
 said-merge = { $gone } ist in Wirklichkeit { $kept }
 said-picture = Ein Bild von { $kind } kam dazu
 said-picture-away = Ein Bild von { $kind } wurde herausgenommen
-said-draw = { $kind } wird jetzt so gezeichnet wie eines seiner Blätter
-said-draw-away = { $kind } wird nicht mehr so gezeichnet wie eines seiner Blätter
+said-draw = { $kind } wird jetzt wie eines der eigenen Blätter gezeichnet
+said-draw-away = { $kind } wird nicht mehr wie eines der eigenen Blätter gezeichnet
 said-leaf = Ein Blatt von { $kind } kam dazu
 said-leaf-of-kind = Blatt { $number } ist jetzt { $kind }
 said-leaf-described = Zu Blatt { $number } ({ $kind }) wurde etwas aufgeschrieben

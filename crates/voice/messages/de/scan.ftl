@@ -12,7 +12,7 @@ scan-card-a4 = Maßkarte (A4, PDF)
 scan-card-letter = Maßkarte (US Letter, PDF)
 scan-rubbing = Es ist ein Rubbelbild: Wachsmalkreide oder weicher Bleistift über einem Blatt unter dem Papier
 scan-do = Messen
-scan-not-kept = Das Bild wird nicht aufgehoben. Aufgehoben wird, was ihr übernehmt: jedes Blatt mit Namen, Längen und einem kleinen Bild, und von jeder Art ein Blatt als Bild der Art.
+scan-not-kept = Das Bild wird nicht aufgehoben, und auch nicht der Name der Datei. Aufgehoben wird, was ihr übernehmt: jedes Blatt mit Art, Nummer, Längen und einem kleinen Bild, dazu Pflanze, Ort und Tag, wenn ihr sie eintippt; und von jeder Art ein Blatt als Bild der Art.
 scan-no-picture = Es ist kein Bild zum Messen da.
 scan-no-picture-remedy = Wählt einen Scan aus, der als PNG oder JPEG gespeichert ist.
 scan-odd-dpi = „{ $typed }“ ist keine Anzahl von Punkten pro Zoll.
@@ -45,12 +45,20 @@ scan-odd-ruler-remedy = Klickt auf zwei Striche des Lineals und tippt ein, wie v
 scan-found-at = Alle diese Blätter
 scan-where = Wo wurden sie gefunden?
 scan-when = Wann wurden sie gefunden?
+scan-called = Nummer { $number } auf einem Scan
+scan-here-already = { $count ->
+    [one] 1 Blatt dieses Scans ist schon hier und wird nicht noch einmal übernommen.
+   *[other] { $count } Blätter dieses Scans sind schon hier und werden nicht noch einmal übernommen.
+}
+scan-all-here = Alle diese Blätter sind schon hier.
+scan-all-here-remedy = Wählt einen anderen Scan, oder ändert unter „Einzelne Blätter“, was an ihnen nicht stimmt.
 scan-plant = Von welcher Pflanze ist es?
 scan-part = Sonnenblatt, Schattenblatt oder von einem Stockausschlag?
 scan-part-sun = Sonne
 scan-part-shade = Schatten
 scan-part-sucker = Stockausschlag
 scan-draw = Nehmt die Zeichnung von Blatt { $number } statt des Fotos. Eine Zeichnung lässt sich gut in Grau kopieren.
+scan-draw-instead = Die Zeichnung von Blatt { $number } statt der jetzigen nehmen.
 scan-draw-beside = Hebt auch diese Zeichnung von Blatt { $number } auf. Das Foto bleibt vorn.
 scan-more = Welche Pflanze, und weitere Maße
 scan-look = Weiter: Was kommt in die Tabelle?

@@ -4,8 +4,8 @@ caution = Take care!
 finds-empty = What did you find? Lay it out, then type the names below, one a line, or drop in pictures. A find without a name goes by a letter until somebody knows it.
 finds-not-named = not named yet
 finds-drawn-leaf = This is one of its leaves, drawn in lines from a scan.
-finds-drawn-beside = This drawing of one of its leaves is used where drawings are wanted.
-finds-drawing-away = Take the drawing away
+finds-drawn-beside = This drawing of one of its leaves is kept. The photograph stays in front of it, on the screens, cards and keys.
+finds-drawing-away = Take out the drawing
 finds-drawn = Drawn from what the table says; not a portrait.
 finds-next = What next?
 finds-next-second = Add one find more: a key tells at least two apart
@@ -63,12 +63,18 @@ finds-not-read = What was not understood
 finds-not-read-remedy = Mend it in your table and take it in again, or type it here. “Undo” takes out what came in.
 finds-far = Far from the others
 finds-far-one = { $kind }, { $about }: { $finds }
-finds-far-remedy = Measure these finds again, or see whether they are another kind. They count until you mend the table and take it in again.
+finds-far-remedy = Look at each of them again, and say whether it is right, measured wrongly or of another kind. Until then they count.
 finds-taken-for = “{ $theirs }” was taken for “{ $ours }”, which is here already. If they are two finds, undo, and give one of them another name.
 finds-leaves-here = { $count ->
     [one] 1 leaf of this table is here already and was not added again.
    *[other] { $count } leaves of this table are here already and were not added again.
 }
+finds-leaves-changed = { $count ->
+    [one] 1 of them got what this table says of it now.
+   *[other] { $count } of them got what this table says of them now.
+}
+finds-drawing-moved = Someone changed this drawing in another window.
+finds-drawing-moved-remedy = Look at it again, then take it out if you still want to.
 finds-no-pictures = { $count ->
     [one] One picture that the table names did not come along. Open the find and add it there.
    *[other] { $count } pictures that the table names did not come along. Open each find and add its picture there.
@@ -211,6 +217,10 @@ forget-copies = Copies of the file elsewhere, and sheets that are printed, are n
 forget-kind-title = Remove { $kind } for good?
 forget-kind-goes = { $kind } goes, under all names that it had, from the list, the table, every key and everything that “What we did” remembers.
 forget-also = With it goes what turned out to be the same: { $kinds }.
+forget-its-leaves = { $count ->
+    [one] Its leaf that was kept by itself goes as well.
+   *[other] Its { $count } leaves that were kept one by one go as well.
+}
 forget-its-pictures = { $count ->
     [one] Its picture goes as well.
    *[other] Its { $count } pictures go as well.

@@ -9,6 +9,8 @@ said-unname = Gave up the name of a saved version
 said-nothing = Nothing changed
 said-kinds = { $count } kinds were added
 said-measured = Leaves were measured in a scan: { $kinds }
+said-leaves = Leaves came in one by one, as rows of a table: { $kinds }
+said-leaves-more = Leaves that are here already got what a table says of them: { $kinds }
 said-and-more = { $count ->
     [one] { $first }, and one thing more
    *[other] { $first }, and { $count } things more
@@ -21,11 +23,11 @@ said-remove-kind = { $kind } was taken out
 said-merge = { $gone } turned out to be { $kept }
 said-picture = A picture of { $kind } was added
 said-picture-away = A picture of { $kind } was taken out
-said-draw = { $kind } is drawn as one of its leaves is now
-said-draw-away = { $kind } is not drawn as one of its leaves any more
+said-draw = { $kind } now has a drawing of one of its leaves
+said-draw-away = The drawing of one of the leaves of { $kind } was taken out
 said-leaf = A leaf of { $kind } came in
 said-leaf-of-kind = Leaf { $number } is { $kind } now
-said-leaf-described = Something was written of leaf { $number } ({ $kind })
+said-leaf-described = Something was written about leaf { $number } ({ $kind })
 said-leaf-right = Leaf { $number } ({ $kind }) was looked at again: it is right
 said-leaf-wrong = Leaf { $number } ({ $kind }) was measured wrongly and does not count
 said-leaf-open = Leaf { $number } ({ $kind }) counts again

@@ -12,7 +12,7 @@ scan-card-a4 = Scale card (A4, PDF)
 scan-card-letter = Scale card (US Letter, PDF)
 scan-rubbing = It is a rubbing: crayon or pencil over a leaf under paper
 scan-do = Measure
-scan-not-kept = The picture is not kept. What is kept is what you take: each leaf with its name, its lengths and a small picture, and one leaf of each kind as the picture of the kind.
+scan-not-kept = The picture is not kept, nor the name of its file. What is kept is what you take: each leaf with its kind, its number, its lengths and a small picture, and the plant, place and day that you type; and one leaf of each kind as the picture of the kind.
 scan-no-picture = There is no picture to measure.
 scan-no-picture-remedy = Choose a scan saved as PNG or JPEG.
 scan-odd-dpi = “{ $typed }” is not a number of dots per inch.
@@ -45,12 +45,20 @@ scan-odd-ruler-remedy = Click on two marks of the ruler, and type how many mm ar
 scan-found-at = All of these leaves
 scan-where = Where were they found?
 scan-when = When were they found?
+scan-called = number { $number } in a scan
+scan-here-already = { $count ->
+    [one] 1 leaf of this scan is here already and is not taken again.
+   *[other] { $count } leaves of this scan are here already and are not taken again.
+}
+scan-all-here = All of these leaves are here already.
+scan-all-here-remedy = Choose another scan, or go to “Leaves one by one” to change something about them.
 scan-plant = Which plant is it from?
 scan-part = Sun, shade or sucker leaf?
 scan-part-sun = sun
 scan-part-shade = shade
 scan-part-sucker = sucker
 scan-draw = Use the drawing of leaf { $number } instead of its photograph. A drawing copies well in grey.
+scan-draw-instead = Use the drawing of leaf { $number } instead of the one it has.
 scan-draw-beside = Keep this drawing of leaf { $number } as well. The photograph stays in front.
 scan-more = Which plant, and more measures
 scan-look = Go on: what goes into the table?

@@ -112,7 +112,14 @@ pub(super) static ADD_PICTURES: Form<KindId> = Form {
 pub(super) static DRAWING_AWAY: Form<KindId> = Form {
     path: "/do/drawing-away",
     read: kind_of,
-    rests_on: nothing,
+    rests_on: |id| {
+        let id = *id;
+        let shows = move |state: crate::worked::State<'_>| {
+            let kind = state.collection.kinds.get(&id);
+            format!("{:?}", kind.and_then(|kind| kind.drawing.as_ref()))
+        };
+        vec![Fact::new(shows, |at| at.asked.refused("finds-drawing-moved"))]
+    },
     act: |id, at| Ok(Deed::edits([Edit::Kind(id, KindEdit::Draw(None))], own_page(at, id))),
 };
 

@@ -55,6 +55,9 @@ impl Told {
         if taken.here_already > 0 {
             said.push(t.count("finds-leaves-here", taken.here_already));
         }
+        if taken.changed > 0 {
+            said.push(t.count("finds-leaves-changed", taken.changed));
+        }
         let far = sheets.leaves.as_ref().map(|leaves| far(t, leaves)).unwrap_or_default();
         Self { left: taken.left.clone(), said, far }
     }
@@ -155,7 +158,10 @@ fn far_from_others(asked: &Asked<'_>) -> Markup {
                 h2 { (t.say("finds-far")) }
                 ul { @for sentence in &far { li dir="auto" { (sentence) } } }
                 @if all > far.len() { p { (t.count("finds-left-more", all - far.len())) } }
-                p.remedy { (t.say("finds-far-remedy")) }
+                p.remedy {
+                    (t.say("finds-far-remedy")) " "
+                    a href="/leaves#far" { (t.say("leaves-link")) }
+                }
             }
         }
     }

@@ -29,7 +29,7 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
             div { (measured(t, collection, id, specimen, &own)) }
         }
         (described(t, id, specimen, &own))
-        h2 { (t.say("leaves-what")) }
+        @if specimen.measured.values().any(|one| !one.counts()) { h2 { (t.say("leaves-what")) } }
         (of_kind(t, collection, id, &id.0.to_string(), &own))
         form.judging method="post" action=(deeds::TAKE_OUT.path) {
             (hidden(&[("leaf", &id.0)]))

@@ -37,9 +37,12 @@ fn named(asked: &Asked<'_>, sheet: &Sheet) -> Result<Vec<Option<Named>>, Refused
         let lengths = lengths.map(|one| one.map(|one| (one.value, one.plus_minus)));
         let of_leaf =
             |field: &str| asked.typed(&format!("{field}-{}", leaf.number), LONGEST_NAME);
-        let file: String = sheet.file.chars().take(LONGEST_NAME).collect();
         let fields = vec![
-            (SpecimenField::Called, format!("{}, {file}", leaf.number)),
+            // Not by the name of its file, which is often that of a child.
+            (
+                SpecimenField::Called,
+                asked.tongue.with("scan-called", &[("number", &leaf.number)]),
+            ),
             (SpecimenField::WhichPlant, of_leaf("plant")?),
             (SpecimenField::Where, asked.typed("where", LONGEST_NAME)?),
             (SpecimenField::When, asked.typed("when", LONGEST_NAME)?),
@@ -56,6 +59,32 @@ fn named(asked: &Asked<'_>, sheet: &Sheet) -> Result<Vec<Option<Named>>, Refused
     }
 }
 
+/// The leaves that are not here yet, and how many are: the same scan gives the same pictures.
+fn not_here(
+    asked: &Asked<'_>,
+    collection: &Collection,
+    sheet: &Sheet,
+) -> Result<(Vec<Option<Named>>, usize), Refused> {
+    let mut named = named(asked, sheet)?;
+    let kept = collection.specimens.values().map(|one| one.picture.as_str());
+    let kept: BTreeSet<&str> = kept.filter(|picture| !picture.is_empty()).collect();
+    let mut here = 0;
+    for (leaf, named) in sheet.now.leaves.iter().zip(&mut named) {
+        if kept.is_empty() || named.is_none() {
+            continue;
+        }
+        let picture = leaf.file().and_then(|file| pictures::small(&file).ok());
+        if picture.is_some_and(|picture| kept.contains(pictures::name(&picture).as_str())) {
+            *named = None;
+            here += 1;
+        }
+    }
+    match named.iter().any(Option::is_some) {
+        true => Ok((named, here)),
+        false => Err(asked.refused("scan-all-here")),
+    }
+}
+
 /// The page.
 pub(super) fn page(
     desk: &Desk,
@@ -64,12 +93,12 @@ pub(super) fn page(
     trouble: Option<&Refused>,
 ) -> Page {
     let t = asked.tongue;
-    let named = match named(asked, sheet) {
+    let (named, here) = match not_here(asked, &desk.history.now, sheet) {
         Ok(named) => named,
         Err(trouble) => return leaves::page(desk, asked, sheet, Some(&trouble)),
     };
     let plan = Plan::of(&desk.history.now, &words(t), &named);
-    let left_out = named.iter().filter(|leaf| leaf.is_none()).count();
+    let left_out = named.iter().filter(|leaf| leaf.is_none()).count() - here;
     let work = html! {
         h1 { (t.say("scan-look-title")) }
         @if let Some(trouble) = trouble { (told(trouble)) }
@@ -82,6 +111,7 @@ pub(super) fn page(
                     (of_kind(desk, asked, sheet, (at, kind)))
                 }
             }
+            @if here > 0 { p.quiet { (t.count("scan-here-already", here)) } }
             @if left_out > 0 { p.quiet { (t.count("scan-left-out-names", left_out)) } }
             div.both-ways {
                 button.main #measure-take { (t.say("scan-take")) }
@@ -124,7 +154,7 @@ fn of_kind(
                 }
                 @for range in &kind.ranges { (ranged(asked, at, range)) }
                 @if let Some((leaf, drawing)) = first.and_then(|leaf| Some((leaf, sheet.drawing(leaf)?))) {
-                    (as_drawing(asked, at, leaf.number, drawing, bare))
+                    (as_drawing(asked, at, leaf.number, drawing, draw_words(&desk.history.now, kind)))
                 }
                 @if kind.ranges.iter().any(|one| one.fits && one.together.leaves == 1) {
                     p.finding.look { (t.say("scan-one-leaf")) }
@@ -140,7 +170,7 @@ fn as_drawing(
     kind: usize,
     number: usize,
     drawing: &KeptDrawing,
-    bare: bool,
+    words: &str,
 ) -> Markup {
     let t = asked.tongue;
     let id = draw_field(kind);
@@ -150,9 +180,18 @@ fn as_drawing(
                 checked[asked.request.fields("draw").any(|sent| sent == id)];
             label for=(id) {
                 (svg(&drawing.drawing(), "leaf drawn"))
-                (t.with(if bare { "scan-draw" } else { "scan-draw-beside" }, &[("number", &number)]))
+                (t.with(words, &[("number", &number)]))
             }
         }
+    }
+}
+
+/// What is said beside it: what stands for the kind now.
+fn draw_words(collection: &Collection, kind: &OfKind) -> &'static str {
+    match kind.id.and_then(|id| collection.kinds.get(&id)) {
+        Some(kind) if !kind.pictures.is_empty() => "scan-draw-beside",
+        Some(kind) if kind.drawing.is_some() => "scan-draw-instead",
+        _ => "scan-draw",
     }
 }
 
@@ -194,10 +233,10 @@ fn instead_field(kind: usize, length: usize) -> String {
     format!("instead-{kind}-{length}")
 }
 
-/// Whether a kind has no picture yet.
+/// Whether a kind has neither a picture nor a drawing yet.
 fn bare(collection: &Collection, kind: &OfKind) -> bool {
     let there = kind.id.and_then(|id| collection.kinds.get(&id));
-    there.is_none_or(|kind| kind.pictures.is_empty())
+    there.is_none_or(|kind| kind.pictures.is_empty() && kind.drawing.is_none())
 }
 
 /// Named leaves become finds, pictures, and single leaves from which ranges follow.
@@ -216,7 +255,7 @@ pub(super) static TAKE: Form<Sheet> = Form {
 
 fn take(sheet: &Sheet, at: &At<'_>) -> Result<Deed, Refused> {
     let (asked, collection) = (at.asked, at.collection());
-    let leaves = named(asked, sheet)?;
+    let (leaves, _) = not_here(asked, collection, sheet)?;
     let words = words(asked.tongue);
     at.holds(&Fact::new(
         |state| Plan::of(state.collection, &words, &leaves).rests_on(),
