@@ -18,9 +18,10 @@ const BETWEEN: f64 = 4.0;
 const TEN: f64 = 100.0;
 const BELOW: f64 = 14.0;
 
-/// Whether anything is measured by it: lengths, or leaves.
+/// Whether anything is measured by it: lengths of what is no leaf. Leaves lie on the card, which
+/// tells more.
 pub fn has_something(booklet: &Booklet) -> bool {
-    ruler::has_something(booklet) || scale_card::has_something(booklet)
+    ruler::has_something(booklet) && !scale_card::has_something(booklet)
 }
 
 /// The strips as boxes in mm.
