@@ -17,7 +17,7 @@ use spinney_press::sheet::{Role, Sheet};
 use spinney_press::sheets::SHEETS;
 use spinney_press::{
     Booklet, Drawn, LeafLength, Paper, Picture, Sizes, Stamp, Wall, album, chart, key_pages,
-    page, pdf, scale_card, today, try_out, visit,
+    page, pdf, scale_card, scale_strip, today, try_out, visit,
 };
 use spinney_voice::Tongue;
 
@@ -288,6 +288,7 @@ fn everything(t: Tongue) -> BTreeSet<String> {
         texts(&page::html(&booklet), &mut all);
     }
     lines(&scale_card::alone(t, Paper::A4), &mut all);
+    lines(&scale_strip::alone(t, Paper::A4), &mut all);
     let dates: Vec<_> = all.iter().filter_map(|line| line.strip_suffix(" 2026")).collect();
     let months: Vec<_> = dates.into_iter().map(str::to_owned).collect();
     let lines: BTreeSet<String> = all.into_iter().chain(months).collect();
