@@ -102,7 +102,8 @@ async function click(page, place) {
   await page.mouse.click(x, y);
 }
 
-/** Two ellipses side by side that touch, one without a stalk, and a card. */
+/** Two ellipses side by side that touch, of which only one has a stalk, so that nobody cuts them apart but a person;
+ * one by itself without a stalk, and a card. */
 async function scan(page) {
   const drawn = await page.evaluate((mm) => {
     const canvas = document.createElement("canvas");
@@ -112,7 +113,7 @@ async function scan(page) {
     pen.fillRect(0, 0, canvas.width, canvas.height);
     pen.fillStyle = pen.strokeStyle = "#3f6b2c";
     pen.lineWidth = 1.3 * mm;
-    for (const [x, stalk] of [[40, 1], [66, 1], [125, 0]]) {
+    for (const [x, stalk] of [[40, 1], [66, 0], [125, 0]]) {
       pen.beginPath();
       pen.ellipse(x * mm, 50 * mm, 13.2 * mm, 30 * mm, 0, 0, 7);
       pen.fill();
