@@ -65,7 +65,7 @@ export async function measured(stage) {
   stage.expect((await phone.textContent(".leaf-card dd")).includes("mm"), "now there are lengths");
   await stage.look(phone, "phone");
   await tap("#measure-look");
-  stage.expect((await phone.textContent("main")).includes("Ein Blatt ist keine Spanne"), "one leaf is not a range");
+  stage.expect((await phone.textContent("main")).includes("Alle diese Blätter sind schon hier"), "the same scan brings no leaf twice");
   await stage.look(phone, "phone-to-take");
 
   const narrow = await stage.window(host, NARROW);
