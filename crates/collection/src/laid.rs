@@ -346,15 +346,10 @@ fn chosen(collection: &Collection) -> BTreeMap<KindId, Drawing> {
     kinds.filter_map(|(id, kind)| Some((*id, kind.drawing.as_ref()?.drawing()))).collect()
 }
 
-/// Drawings of kinds in the order of these, with those that somebody chose instead.
-pub fn chosen_first(
-    collection: &Collection,
-    kinds: &[KindId],
-    drawings: Vec<Option<Drawing>>,
-) -> Vec<Option<Drawing>> {
+/// The drawings that somebody chose for these kinds, in their order.
+pub fn chosen_of(collection: &Collection, kinds: &[KindId]) -> Vec<Option<Drawing>> {
     let chosen = |kind: &KindId| collection.kinds.get(kind)?.drawing.as_ref();
-    let both = kinds.iter().zip(drawings);
-    both.map(|(kind, drawn)| chosen(kind).map(KeptDrawing::drawing).or(drawn)).collect()
+    kinds.iter().map(|kind| chosen(kind).map(KeptDrawing::drawing)).collect()
 }
 
 /// The first picture of each kind stands where a file name stands in a table.

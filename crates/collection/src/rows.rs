@@ -10,7 +10,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_exchange::table::{self, Row, RowsAre, Settings, TypedTable};
 use spinney_model::{
-    Cell, Character, CharacterId, CharacterIx, Cut, Judged, KindId, Matrix, Outlier, Quantity,
+    Cell, Character, CharacterId, CharacterIx, Judged, KindId, Matrix, Outlier, Quantity,
     Scale, SpecimenField, SpecimenId, Specimens, Spread, SpreadOf, Taxon, TaxonIx, Unit, Value,
 };
 
@@ -73,11 +73,6 @@ impl Rows {
             .get(&id)
             .and_then(|specimen| specimen.measured.get(self.characters.get(character.0)?));
         (id, measured.is_some_and(|one| one.judged == Some(Judged::Right)))
-    }
-
-    /// The best cut of every two kinds, those with the most on the wrong side first.
-    pub fn best_of_pairs(cuts: &[Cut]) -> Vec<&Cut> {
-        spinney_check::best_of_pairs(cuts)
     }
 
     /// The numbers of one kind (or of a part of it) in a character, each with its place among the

@@ -164,6 +164,7 @@ fn a_leaf_in_lines_stands_for_its_kind_where_the_teacher_ticks_it() {
     teacher.undo("/finds");
     teacher.post("/do/drawing-away", &[("kind", "1")]);
     let now = teacher.get("/finds/1");
+    assert!(!now.contains("drawn in lines from a scan") && !now.contains("drawing-away"));
     let now = now.split("class=\"leaf drawn\"").nth(1).unwrap_or_default();
     assert_ne!(
         before.split("</svg>").next(),

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use spinney_model::{
     AskedBy, CharacterIx, Drawing, DrawnWord, Holds, Key, LeafSize, LeftTogether, Matrix,
-    SecondLooks, Standing, StateIx, Walk,
+    SecondLooks, Standing, StateIx, TaxonIx, Walk,
 };
 use spinney_voice::Tongue;
 
@@ -50,8 +50,10 @@ impl Booklet<'_> {
 /// What can be drawn for a booklet; the press has no hand of its own.
 #[derive(Clone, Copy, Debug)]
 pub struct Drawn<'a> {
-    /// The drawing of each kind, in the order of the table; empty: of none.
+    /// The drawing of each kind by what its table says, in the order of the table; empty: of none.
     pub kinds: &'a [Option<Drawing>],
+    /// The drawing of a leaf that was measured, where somebody chose it for its kind; empty: of none.
+    pub leaves: &'a [Option<Drawing>],
     /// The drawings of a word of the list; the flag: what is read is about leaves.
     pub word: fn(&str, bool) -> Option<DrawnWord>,
     /// The drawings of a state of a column, and the word of the list that it is, if it is one.
@@ -60,10 +62,20 @@ pub struct Drawn<'a> {
     pub sizes: fn(&Matrix) -> Vec<Option<LeafSize>>,
 }
 
+impl<'a> Drawn<'a> {
+    /// The drawing of a kind, and whether it is that of one of its leaves.
+    pub(crate) fn of_kind(&self, at: TaxonIx) -> Option<(&'a Drawing, bool)> {
+        let leaf = self.leaves.get(at.0).and_then(Option::as_ref);
+        let table = || self.kinds.get(at.0).and_then(Option::as_ref);
+        leaf.map(|leaf| (leaf, true)).or_else(|| table().map(|drawing| (drawing, false)))
+    }
+}
+
 impl Drawn<'_> {
     /// Nothing is drawn.
     pub const NOTHING: Drawn<'static> = Drawn {
         kinds: &[],
+        leaves: &[],
         word: |_, _| None,
         state: |_, _, _, _| Vec::new(),
         sizes: |_| Vec::new(),

@@ -9,7 +9,7 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::TaxonIx;
+use spinney_model::{Drawing, TaxonIx};
 
 use crate::card_grid::Cells;
 use crate::setting::{NOTES, OUR_GROUP, Setting};
@@ -227,13 +227,13 @@ fn back_of(setting: &Setting, kind: Option<TaxonIx>, cells: &Cells) -> Piece {
 
 /// Kinds whose drawings are the same lines: the table says nothing else of them.
 fn drawn_alike(setting: &Setting) -> BTreeSet<TaxonIx> {
-    let kinds = setting.booklet.drawn.kinds;
-    let same = |at: usize| {
-        let drawn = kinds[at].as_ref();
-        drawn.is_some()
-            && kinds.iter().enumerate().any(|(o, other)| o != at && other.as_ref() == drawn)
+    let kinds = setting.booklet.matrix.taxon_indices();
+    let drawn: Vec<_> =
+        kinds.filter_map(|at| Some((at, setting.booklet.drawn.of_kind(at)?.0))).collect();
+    let same = |(at, one): &(TaxonIx, &Drawing)| {
+        drawn.iter().any(|(other, drawing)| other != at && drawing == one)
     };
-    (0..kinds.len()).filter(|at| same(*at)).map(TaxonIx).collect()
+    drawn.iter().filter(|one| same(one)).map(|(at, _)| *at).collect()
 }
 
 /// What the numbers on the cards are, for the adult.

@@ -32,10 +32,14 @@ use crate::terminal::Progress;
 /// Heaps between two looks at the clock of the person who watches.
 const HEAPS_A_STEP: u64 = 1_000;
 
-/// What is drawn for sheets and phone pages: these kinds, and the words.
-pub(crate) fn drawn(kinds: &[Option<Drawing>]) -> Drawn<'_> {
+/// What is drawn for sheets and phone pages: these kinds, these leaves of them, and the words.
+pub(crate) fn drawn<'a>(
+    kinds: &'a [Option<Drawing>],
+    leaves: &'a [Option<Drawing>],
+) -> Drawn<'a> {
     Drawn {
         kinds,
+        leaves,
         word: spinney_draw::of_word,
         state: spinney_draw::of_state,
         sizes: spinney_draw::sizes,

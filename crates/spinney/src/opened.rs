@@ -31,15 +31,6 @@ pub(crate) struct Opened {
     pub(crate) chosen: Vec<Option<Drawing>>,
 }
 
-/// The drawing of each kind: the one that somebody chose, else what the table says of it.
-pub(crate) fn drawings(matrix: &Matrix, chosen: &[Option<Drawing>]) -> Vec<Option<Drawing>> {
-    let mut drawings = spinney_draw::of_kinds(matrix);
-    for (drawn, chosen) in drawings.iter_mut().zip(chosen).filter(|(_, one)| one.is_some()) {
-        drawn.clone_from(chosen);
-    }
-    drawings
-}
-
 /// Refuses a command line on which stdin is a table's sheet and something else as well.
 pub(crate) fn stdin_once(args: &args::Table) -> Result<(), Failure> {
     let sheets = [Some(&args.table), args.characters.as_ref(), args.kinds.as_ref()];

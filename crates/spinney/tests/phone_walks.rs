@@ -40,6 +40,7 @@ fn pages_and_their_walks_are_written_for_the_browser() {
             pictures: &BTreeMap::new(),
             drawn: Drawn {
                 kinds: &spinney_draw::of_kinds(&matrix),
+                leaves: &[],
                 word: spinney_draw::of_word,
                 state: spinney_draw::of_state,
                 sizes: spinney_draw::sizes,

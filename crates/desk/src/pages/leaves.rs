@@ -148,7 +148,7 @@ fn cuts(t: Tongue, rows: &Rows, spread: &Spread) -> Markup {
     let Some(cuts) = &spread.cuts else {
         return html! { p { (t.say("spread-too-many-kinds")) } };
     };
-    let best = Rows::best_of_pairs(cuts);
+    let best = spinney_check::best_of_pairs(cuts);
     let more = best.len().saturating_sub(PAIRS_SHOWN);
     html! {
         @if best.is_empty() { p { (t.say("spread-not-both")) } }

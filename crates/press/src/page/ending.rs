@@ -113,7 +113,7 @@ fn kinds(ending: &Ending) -> String {
 fn kind(booklet: &Booklet, parts: Parts<'_>, pictures: &Pictures, at: TaxonIx) -> Markup {
     let (t, taxon) = (booklet.tongue, booklet.matrix.taxon(at));
     let picture = taxon.picture.as_ref().and_then(|file| pictures.address(file));
-    let drawing = booklet.drawn.kinds.get(at.0).and_then(Option::as_ref);
+    let drawing = booklet.drawn.of_kind(at);
     let sentence = taxon.confirming.as_deref().filter(|text| !text.trim().is_empty());
     html! {
         article.kind {
@@ -121,10 +121,10 @@ fn kind(booklet: &Booklet, parts: Parts<'_>, pictures: &Pictures, at: TaxonIx) -
             (parts.in_second(parts.second.and_then(|second| second.name(at))))
             @if let Some(address) = picture {
                 img alt=(Typed(&taxon.name)) src=(address);
-            } @else if let Some(drawing) = drawing {
+            } @else if let Some((drawing, of_leaf)) = drawing {
                 figure.drawn-kind {
                     (PreEscaped(lines::svg(drawing, "leaf")))
-                    figcaption { (t.say("finds-drawn")) }
+                    figcaption { (t.say(if of_leaf { "finds-drawn-leaf" } else { "finds-drawn" })) }
                 }
             }
             @if let Some(sentence) = sentence { p.sentence { (Typed(sentence)) } }

@@ -51,8 +51,9 @@ impl Setting<'_> {
     /// stick something into.
     pub(crate) fn likeness(&self, taxon: Option<TaxonIx>, (w, h): (f64, f64)) -> Piece {
         match taxon.and_then(|ix| Some((ix, self.drawn_in(ix, (w, h))?))) {
-            Some((ix, (drawing, high))) => {
-                let words = self.t().with("sheet-drawing-of", &[("kind", &self.name(ix))]);
+            Some((ix, (drawing, of_leaf, high))) => {
+                let what = if of_leaf { "sheet-drawing-of-leaf" } else { "sheet-drawing-of" };
+                let words = self.t().with(what, &[("kind", &self.name(ix))]);
                 in_the_middle(lines::piece(drawing, high, words), (w, h))
             }
             None => self.picture_box(taxon, w, h),
@@ -74,20 +75,24 @@ impl Setting<'_> {
                 let words = self.say("sheet-picture-unnamed");
                 self.framed_picture(pixels, words, (w, h))
             }
-            (None, Some((drawing, high))) => {
-                let words = self.say("sheet-drawing-unnamed");
+            (None, Some((drawing, of_leaf, high))) => {
+                let words = self.say(match of_leaf {
+                    true => "sheet-drawing-of-leaf-unnamed",
+                    false => "sheet-drawing-unnamed",
+                });
                 in_the_middle(lines::piece(drawing, high, words), (w, h))
             }
             (None, None) => self.picture_box(None, w, h),
         }
     }
 
-    /// The drawing of a kind without a picture, and how high it may be in a box.
-    fn drawn_in(&self, taxon: TaxonIx, (w, h): (f64, f64)) -> Option<(&Drawing, f64)> {
+    /// The drawing of a kind without a picture, whether it is that of one of its leaves, and how high it
+    /// may be in a box.
+    fn drawn_in(&self, taxon: TaxonIx, (w, h): (f64, f64)) -> Option<(&Drawing, bool, f64)> {
         let pictured = self.booklet.matrix.taxa().get(taxon.0)?.picture.is_some();
-        let drawing = self.booklet.drawn.kinds.get(taxon.0)?.as_ref().filter(|_| !pictured)?;
+        let (drawing, of_leaf) = self.booklet.drawn.of_kind(taxon).filter(|_| !pictured)?;
         let [_, _, wide, high] = drawing.frame;
-        Some((drawing, h.min(w * high / wide)))
+        Some((drawing, of_leaf, h.min(w * high / wide)))
     }
 
     /// The opened picture of a kind.

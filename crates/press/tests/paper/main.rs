@@ -14,6 +14,7 @@ mod hostile;
 mod in_german;
 mod laid_out;
 mod large_print;
+mod leaf_in_lines;
 mod lessons;
 mod look;
 mod measured;

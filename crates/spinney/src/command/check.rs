@@ -62,7 +62,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
             true => AskedBy::People,
             false => AskedBy::of(&given.key, given.claim.as_ref()),
         };
-        let drawings = opened::drawings(matrix, &opened.chosen);
+        let drawings = spinney_draw::of_kinds(matrix);
         let booklet = Booklet {
             matrix,
             key: &given.key,
@@ -72,7 +72,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
             stamp: command::stamp(asked_by, &opinion, args.sheets.tried),
             date: Some(&date),
             pictures: &opened.pictures,
-            drawn: command::drawn(&drawings),
+            drawn: command::drawn(&drawings, &opened.chosen),
             letters: Letters::Usual,
             sizes: Sizes::USUAL,
             tongue: t,

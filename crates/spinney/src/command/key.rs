@@ -51,7 +51,7 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
     let mut written = None;
     if let Some(path) = &args.sheets.out {
         let date = folder::date(args.sheets.date.as_deref());
-        let drawings = opened::drawings(matrix, &opened.chosen);
+        let drawings = spinney_draw::of_kinds(matrix);
         let booklet = Booklet {
             matrix,
             key: &built.key,
@@ -61,7 +61,7 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
             stamp,
             date: Some(&date),
             pictures: &opened.pictures,
-            drawn: command::drawn(&drawings),
+            drawn: command::drawn(&drawings, &opened.chosen),
             letters: Letters::Usual,
             sizes: Sizes::USUAL,
             tongue: t,

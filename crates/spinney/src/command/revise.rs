@@ -44,7 +44,7 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
     let written = match &args.sheets.out {
         Some(path) => {
             let date = folder::date(args.sheets.date.as_deref());
-            let drawings = opened::drawings(matrix, &opened.chosen);
+            let drawings = spinney_draw::of_kinds(matrix);
             let booklet = Booklet {
                 matrix,
                 key,
@@ -54,7 +54,7 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
                 stamp: command::stamp(asked_by, &opinion, args.sheets.tried),
                 date: Some(&date),
                 pictures: &opened.pictures,
-                drawn: command::drawn(&drawings),
+                drawn: command::drawn(&drawings, &opened.chosen),
                 letters: Letters::Usual,
                 sizes: Sizes::USUAL,
                 tongue: t,

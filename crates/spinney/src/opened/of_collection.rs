@@ -8,7 +8,7 @@ use std::io::Read;
 use std::path::Path;
 
 use spinney_collection::history::History;
-use spinney_collection::laid::{Laid, chosen_first};
+use spinney_collection::laid::{Laid, chosen_of};
 use spinney_collection::rows::Rows;
 use spinney_exchange::journal::{self, LineError};
 use spinney_model::{Entry, Finding, Matrix, OfPicture, Place, limits};
@@ -67,8 +67,7 @@ pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     let mut findings = laid.findings;
     let pictures =
         pictures(&laid.matrix, &store, &mut findings).map_err(|error| why_not(path, error))?;
-    let chosen = laid.kinds.iter().map(|_| None).collect();
-    let chosen = chosen_first(&history.now, &laid.kinds, chosen);
+    let chosen = chosen_of(&history.now, &laid.kinds);
     Ok(Opened { matrix: laid.matrix, specimens: None, findings, pictures, chosen })
 }
 

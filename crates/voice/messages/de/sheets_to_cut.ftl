@@ -2,6 +2,8 @@
 
 sheet-drawing-of = Zeichnung von { $kind }, nach der Tabelle
 sheet-drawing-unnamed = Eine Zeichnung nach der Tabelle: Was ist es?
+sheet-drawing-of-leaf = Zeichnung von einem Blatt: { $kind }
+sheet-drawing-of-leaf-unnamed = Eine Zeichnung von einem Blatt: Was ist es?
 sheet-picture-unnamed = Ein Bild: Was ist es?
 
 ## Karten zum Sortieren.

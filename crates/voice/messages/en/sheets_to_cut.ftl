@@ -2,6 +2,8 @@
 
 sheet-drawing-of = Drawing of { $kind }, made from the table
 sheet-drawing-unnamed = A drawing, made from the table: what is it?
+sheet-drawing-of-leaf = Drawing of a leaf of { $kind }
+sheet-drawing-of-leaf-unnamed = A drawing of a leaf: what is it?
 sheet-picture-unnamed = A picture: what is it?
 
 ## Cards to sort.

@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use spinney_collection::keys::Made;
-use spinney_collection::laid::chosen_first;
+use spinney_collection::laid::chosen_of;
 use spinney_model::{Drawing, KeyId, Matrix, Standing};
 use spinney_press::{Booklet, Drawn, Letters, Picture, Sizes, Stamp};
 use spinney_voice::Tongue;
@@ -25,6 +25,7 @@ pub(super) struct Bound {
     pub(super) made: Arc<Made>,
     pub(super) pictures: BTreeMap<String, Picture>,
     drawings: Vec<Option<Drawing>>,
+    leaves: Vec<Option<Drawing>>,
     pub(super) standing: Standing,
     today: String,
     name: String,
@@ -65,13 +66,14 @@ impl Bound {
         let standing = made.standing(drawn);
         let today = asked.request.today.clone();
         let drawings = spinney_draw::of_kinds(&matrix);
-        let drawings = chosen_first(&desk.history.now, &made.layer.kinds, drawings);
+        let leaves = chosen_of(&desk.history.now, &made.layer.kinds);
         let tongue = asked.tongue;
         Ok(Some(Self {
             matrix,
             named,
             pictures,
             drawings,
+            leaves,
             made,
             standing,
             today,
@@ -92,6 +94,7 @@ impl Bound {
             second_looks: &self.made.looks,
             drawn: Drawn {
                 kinds: &self.drawings,
+                leaves: &self.leaves,
                 word: spinney_draw::of_word,
                 state: spinney_draw::of_state,
                 sizes: spinney_draw::sizes,
