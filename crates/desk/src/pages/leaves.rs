@@ -92,21 +92,13 @@ fn far(t: Tongue, collection: &Collection, rows: &Rows, spread: &Spread) -> Mark
             section.finding.look #far {
                 h2 { (t.say("leaves-far")) }
                 p { (t.say("leaves-far-why")) }
-                ul.leaf-list {
-                    @for (one, outlier, id) in open.iter().take(FAR_SHOWN) {
-                        li {
-                            (picture(t, collection, *id))
-                            div {
-                                p dir="auto" {
-                                    (say::far_one(t, &rows.kinds, one, outlier, rows.others(one)))
-                                    " " (called(t, collection, *id))
-                                }
-                                (judging(t, collection, *id, rows.characters[one.character.0]))
-                            }
-                        }
+                (listed(t, collection, &open, |(.., id)| *id, |(one, outlier, id)| html! {
+                    p dir="auto" {
+                        (say::far_one(t, &rows.kinds, one, outlier, rows.others(one)))
+                        " " (called(t, collection, *id))
                     }
-                }
-                @if open.len() > FAR_SHOWN { p { (t.count("finds-left-more", open.len() - FAR_SHOWN)) } }
+                    (judging(t, collection, *id, rows.characters[one.character.0]))
+                }))
             }
         }
     }
@@ -177,23 +169,33 @@ fn not_counted(t: Tongue, collection: &Collection) -> Markup {
         @if !wrong.is_empty() {
             section #not-counted {
                 h2 { (t.say("leaves-not-counted")) }
-                ul.leaf-list {
-                    @for (id, at, text) in wrong.iter().take(FAR_SHOWN) {
-                        li {
-                            (picture(t, collection, *id))
-                            div {
-                                p dir="auto" {
-                                    (kind_of(collection, *id)) ", " (collection.character_name(*at)) ": " (t.decimal(text))
-                                    ". " (called(t, collection, *id))
-                                }
-                                (again(t, *id, *at, PATH))
-                            }
-                        }
+                (listed(t, collection, &wrong, |(id, ..)| *id, |(id, at, text)| html! {
+                    p dir="auto" {
+                        (kind_of(collection, *id)) ", " (collection.character_name(*at)) ": " (t.decimal(text))
+                        ". " (called(t, collection, *id))
                     }
-                }
-                @if wrong.len() > FAR_SHOWN { p { (t.count("finds-left-more", wrong.len() - FAR_SHOWN)) } }
+                    (again(t, *id, *at, PATH))
+                }))
             }
         }
+    }
+}
+
+/// The first of these, each beside the picture of its leaf, and how many more there are.
+fn listed<T>(
+    t: Tongue,
+    collection: &Collection,
+    all: &[T],
+    leaf: impl Fn(&T) -> SpecimenId,
+    said: impl Fn(&T) -> Markup,
+) -> Markup {
+    html! {
+        ul.leaf-list {
+            @for one in all.iter().take(FAR_SHOWN) {
+                li { (picture(t, collection, leaf(one))) div { (said(one)) } }
+            }
+        }
+        @if all.len() > FAR_SHOWN { p { (t.count("finds-left-more", all.len() - FAR_SHOWN)) } }
     }
 }
 
