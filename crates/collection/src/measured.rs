@@ -3,8 +3,8 @@
 //!
 //! From leaves with the names that a person gave them to a plan that can be shown, and from the
 //! plan to edits: each leaf is kept as a specimen, and ranges follow from all of them
-//! ([`rows`](crate::rows)). Whatever was measured is one source of a cell beside others
-//! ([`Sayings`](crate::Sayings)): leaves of another picture widen its range, what a person
+//! ([`rows`]). Whatever was measured is one source of a cell beside others
+//! ([`Sayings`]): leaves of another picture widen its range, what a person
 //! typed decides and stays, unless the person says otherwise. On how many leaves a range rests
 //! stands in the cell, as the reader of tables knows it: `52-61 mm (3 seen)`.
 
