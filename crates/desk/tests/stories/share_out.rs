@@ -1,9 +1,6 @@
 //! A class of four groups shares its finds out; each group begins a key of its own.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_desk::{Reply, Request};
 
 /// The values of hidden fields, by the beginning of their names.

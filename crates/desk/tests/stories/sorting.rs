@@ -1,9 +1,6 @@
 //! What a group sorts fills the table for everybody, and never over anybody.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::{AtTheDesk, head_of};
+use crate::at_the_desk::{AtTheDesk, head_of};
 use spinney_desk::Request;
 use spinney_model::{CharacterEdit, CharacterId, Edit, KeyEdit, KeyId, KindId};
 

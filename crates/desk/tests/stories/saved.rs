@@ -1,11 +1,8 @@
 //! A copy of the collection is saved from the screens, and opened again.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
 use std::collections::BTreeMap;
 
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_desk::{Desk, KeptIn, Page, Reply, Request, Upload};
 use spinney_exchange::bundle::Bundle;
 

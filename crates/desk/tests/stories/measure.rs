@@ -1,9 +1,6 @@
 //! A teacher measures leaves in a scan, names them and takes them into finds and table.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::{AtTheDesk, hidden};
+use crate::at_the_desk::{AtTheDesk, hidden};
 use fastrand::Rng;
 use spinney_desk::{Desk, Request, Upload};
 use spinney_fixtures::leaves::scan::Page;

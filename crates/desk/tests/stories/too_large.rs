@@ -1,10 +1,7 @@
 //! What would make a collection too large for the screens is refused at every door; one that
 //! comes too large all the same can be saved and made smaller again, and nothing else.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::{AtTheDesk, hidden};
+use crate::at_the_desk::{AtTheDesk, hidden};
 use spinney_desk::{Desk, Page, Reply, Request, Upload};
 use spinney_exchange::bundle::Bundle;
 use spinney_exchange::journal;

@@ -1,9 +1,6 @@
 //! Two minutes: a key from sugar paper comes in, and the group hears what it forgot.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::{AtTheDesk, hidden};
+use crate::at_the_desk::{AtTheDesk, hidden};
 use spinney_desk::Request;
 use spinney_model::{Edit, KindEdit, KindId};
 

@@ -1,9 +1,6 @@
 //! A class brings its finds: by list, by picture, by two groups' tables; names come later.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::{AtTheDesk, head_of};
+use crate::at_the_desk::{AtTheDesk, head_of};
 use spinney_desk::{Request, Upload};
 use spinney_exchange::journal;
 use spinney_model::limits::SCREENS_KINDS;

@@ -1,12 +1,9 @@
 //! What every screen keeps to: what next makes sense, no marks within marks, no addresses of
 //! cells, nothing shown as typed that nobody typed.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
 use std::collections::BTreeSet;
 
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_desk::{Desk, Reply, Request};
 
 /// The margin of *Our finds*.

@@ -2,8 +2,6 @@
 //!
 //! Stands in for the host: it keeps the lines of a reply and hands them back.
 
-#![allow(dead_code, reason = "every story uses some of it")]
-
 use spinney_desk::{Desk, Method, Page, Reply, Request, Upload};
 use spinney_exchange::journal;
 use spinney_exchange::table::Source;

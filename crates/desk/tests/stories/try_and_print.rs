@@ -1,9 +1,6 @@
 //! A pupil tries the key, and a teacher prints it.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_desk::{Reply, Request};
 use spinney_fixtures::packed_objects::with_packed_objects;
 use spinney_fixtures::photographs::{PHOTOGRAPH, tales_in, telling_jpeg};
@@ -378,7 +375,7 @@ fn a_key_with_questions_of_people_is_a_trying_out_copy_also_when_it_is_finished(
 
     // People tried it as it is; another question is another key.
     let page = group.get("/key?key=2");
-    let fields = at_the_desk::hidden(&page, "/do/key-tried");
+    let fields = crate::at_the_desk::hidden(&page, "/do/key-tried");
     let fields: Vec<(&str, &str)> =
         fields.iter().map(|(n, v)| (n.as_str(), v.as_str())).collect();
     let page = group.post("/do/key-tried", &fields);

@@ -1,9 +1,6 @@
 //! A group sorts its finds into heaps, from an empty table top to a key.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_model::{
     AskOf, AskedOf, CharacterId, Edit, Fork, KeyEdit, KeyId, KindId, Quantity,
 };

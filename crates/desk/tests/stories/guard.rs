@@ -1,12 +1,9 @@
 //! The guard at the door: nothing is written on what a page no longer shows, and what a page
 //! does not rest on may have changed.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
 use std::collections::BTreeSet;
 
-use at_the_desk::{AtTheDesk, hidden};
+use crate::at_the_desk::{AtTheDesk, hidden};
 use spinney_desk::{Desk, Request};
 use spinney_model::KindEdit;
 use spinney_model::{Edit, KindField, KindId};

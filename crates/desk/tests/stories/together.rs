@@ -1,10 +1,7 @@
 //! Kinds that a key leaves together are named before anything good is said of it, on every
 //! screen; whoever lets it be finished is told what is still needed, and where.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 
 /// Hazel and lime are the same in all that the table says; box is not.
 const ALIKE: &str = "kind,edge\nhazel,toothed\nlime,toothed\nbox,smooth\n";

@@ -1,9 +1,6 @@
 //! A name that should not be there leaves the file, and the page says first what goes.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_desk::{Reply, Request, Upload};
 
 fn picture(shade: u8) -> Upload {

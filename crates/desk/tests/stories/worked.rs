@@ -1,9 +1,6 @@
 //! Whatever is done, the pages are those of a desk that has worked out nothing before.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_desk::{Desk, Reply, Request};
 use spinney_model::{
     AboutField, AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindField,

@@ -1,10 +1,7 @@
 //! Leaves are kept one by one: a teacher sees how far they reach, decides of one that is far from
 //! the others, moves one to another kind, and all ranges follow.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_desk::Request;
 
 /// Invented leaves.

@@ -1,9 +1,6 @@
 //! What hands say is heard wherever a cell is shown, decided or written.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_model::{
     AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Edit, Fork, KeyEdit, KeyId,
     KindEdit, KindId,

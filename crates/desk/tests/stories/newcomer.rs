@@ -1,9 +1,6 @@
 //! Somebody brings a leaf that is not in the key, and it gets a place.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::{AtTheDesk, hidden};
+use crate::at_the_desk::{AtTheDesk, hidden};
 use spinney_desk::{Request, Upload};
 use spinney_exchange::journal;
 use spinney_model::{

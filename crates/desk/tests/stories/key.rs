@@ -1,9 +1,6 @@
 //! A key on the screen: found from the table, changed in its place, compared.
 
-#[path = "at_the_desk/person.rs"]
-mod at_the_desk;
-
-use at_the_desk::AtTheDesk;
+use crate::at_the_desk::AtTheDesk;
 use spinney_desk::Request;
 use spinney_exchange::table;
 use spinney_fixtures::seeded;
