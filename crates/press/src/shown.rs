@@ -68,16 +68,25 @@ fn of_state(
 ) -> Option<Vec<Shown>> {
     let text = states.get(state.0)?;
     let t = booklet.tongue;
-    // Of a column that asks whether there is one its name is the word.
-    let yes = ["yes", "ja"].contains(&text.to_lowercase().as_str());
-    let said = if yes { booklet.matrix.character(at).name.as_str() } else { text };
-    let word = glossary::whole(t, said);
+    let (yes, word) = word_of_state(booklet, at, text);
     let drawings = (booklet.drawn.state)(booklet.matrix, at, state, word);
     let named = word.filter(|_| yes).and_then(|word| glossary::entry(t, word));
     let heard = named.map_or_else(|| text.clone(), |entry| entry.word);
     let shown = |drawing| Shown { state: heard.clone(), drawing };
     let shown: Vec<Shown> = drawings.into_iter().map(shown).collect();
     (!shown.is_empty()).then_some(shown)
+}
+
+/// The word of the list that a state of a column is, if it is one, and whether it is the column's name:
+/// of a column that asks whether there is one.
+pub(crate) fn word_of_state(
+    booklet: &Booklet,
+    at: CharacterIx,
+    state: &str,
+) -> (bool, Option<&'static str>) {
+    let yes = ["yes", "ja"].contains(&state.to_lowercase().as_str());
+    let said = if yes { booklet.matrix.character(at).name.as_str() } else { state };
+    (yes, glossary::whole(booklet.tongue, said))
 }
 
 /// What a listener hears of a drawing: the answer that it belongs to, and what it shows.

@@ -1,19 +1,21 @@
 //! Words to look at: the words that this key uses, each drawn beside what it is taken for.
 //!
 //! From a booklet to a sheet for the wall or a group's table. A word of which nobody has a true
-//! drawing is explained in words alone; where nothing is drawn there is no such sheet.
+//! drawing is explained in words alone; where nothing is drawn there is no such sheet. Where a kind
+//! has a leaf in lines, and its table says that all its leaves are as the word says, that leaf stands
+//! beside the drawing: the word, and the thing itself.
 //!
 //! Source: the words and their look-alikes as the word list gives them; two pictures beside each
 //! other, what it is and what it is not, are common practice, without a source.
 
-use spinney_model::{DrawnWord, Figure};
+use spinney_model::{Drawing, DrawnWord, Figure, Scale, TaxonIx, Value};
 
 use crate::glossary::{self, Entry};
 use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::flow::Flow;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
-use crate::{Booklet, Paper, lines};
+use crate::{Booklet, Paper, lines, shown};
 
 /// The height of a drawing, in mm: the least at which every word of the list can be told.
 const HIGH: f64 = 18.0;
@@ -22,6 +24,8 @@ const FIGURE: f64 = 27.0;
 /// The same in large print, at most: it stands beneath the words.
 const LARGE_HIGH: f64 = 24.0;
 const LARGE_FIGURE: f64 = 42.0;
+/// The width that is left to words where a leaf of ours is added, in mm.
+const LEAST_WORDS: f64 = 55.0;
 /// Between the words and the drawings, and between two drawings, in mm.
 const BETWEEN: f64 = 3.0;
 /// Between two rows of words, in mm, less than what is moved apart on a full page: where there is
@@ -44,6 +48,21 @@ fn words(booklet: &Booklet) -> Vec<(Entry, Option<DrawnWord>)> {
         (entry, drawn)
     };
     words.map(drawn).collect()
+}
+
+/// A kind with a leaf in lines that is as a word says, and that leaf; of several the first of the table.
+fn of_ours<'a>(booklet: &Booklet<'a>, word: &str) -> Option<(TaxonIx, &'a Drawing)> {
+    let matrix = booklet.matrix;
+    matrix.taxon_indices().find_map(|taxon| {
+        let (leaf, _) = booklet.drawn.of_kind(taxon).filter(|(_, of_leaf)| *of_leaf)?;
+        let says = matrix.character_indices().any(|at| {
+            let Scale::Words { states, .. } = &matrix.character(at).scale else { return false };
+            let Value::States(seen) = &matrix.cell(taxon, at).value else { return false };
+            let [(only, _)] = seen[..] else { return false };
+            shown::word_of_state(booklet, at, &states[only.0]).1 == Some(word)
+        });
+        says.then_some((taxon, leaf))
+    })
 }
 
 /// The words as boxes in mm.
@@ -102,15 +121,22 @@ fn laid(
 
 /// One word: what it says on the left, its drawings on the right.
 fn row(setting: &Setting, entry: &Entry, drawn: &DrawnWord, wide: f64) -> Piece {
-    let (own, other) = (drawn.own.len() as f64, drawn.other.len() as f64);
-    let (high, figure) = match setting.is_large() {
-        true => {
-            let each = (wide - (own + other - 1.0) * BETWEEN) / (own + other);
-            (LARGE_HIGH, each.min(LARGE_FIGURE))
+    let mut all: Vec<Captioned> =
+        drawn.own.iter().map(|figure| Captioned::own(setting, figure)).collect();
+    let other = drawn.other.iter().map(|figure| Captioned::other(setting, entry, figure));
+    let of_ours = of_ours(setting.booklet, entry.id);
+    let mut own = all.len();
+    all.extend(other);
+    if let Some((kind, leaf)) = of_ours {
+        let leaf = Captioned::leaf(setting, kind, leaf);
+        let (_, _, words) = room(setting, &all, Some(&leaf), wide);
+        if words >= LEAST_WORDS {
+            all.insert(own, leaf);
+            own += 1;
         }
-        false => (HIGH, widest_word(setting, drawn).max(FIGURE)),
-    };
-    let figures = (own + other) * figure + (own + other - 1.0) * BETWEEN;
+    }
+    let (high, figure, _) = room(setting, &all, None, wide);
+    let figures = all.len() as f64 * (figure + BETWEEN) - BETWEEN;
     let mut x = wide - figures;
     // Large words have the whole width, and their drawings stand beneath.
     let (mut whole, y) = match setting.is_large() {
@@ -122,64 +148,102 @@ fn row(setting: &Setting, entry: &Entry, drawn: &DrawnWord, wide: f64) -> Piece 
         }
         false => (in_words(setting, entry, x - 2.0 * BETWEEN).at_least(x, high), 0.0),
     };
-    for (at, shown) in drawn.own.iter().chain(&drawn.other).enumerate() {
-        let is_other = at >= drawn.own.len();
-        if is_other && at == drawn.own.len() {
+    for (at, captioned) in all.into_iter().enumerate() {
+        if at == own {
             let rule = Piece::upright(high + 6.0, Pen::dashed(0.3, Ink::Soft));
             whole = whole.with(x - BETWEEN / 2.0, y, rule);
         }
-        whole = whole.with(x, y, captioned(setting, entry, (shown, is_other), (figure, high)));
+        whole = whole.with(x, y, captioned.piece(setting, (figure, high)));
         x += figure + BETWEEN;
     }
     whole.grouped(Group::Section)
 }
 
-/// The widest word of the captions, in mm: a caption breaks between words and behind a hyphen.
-fn widest_word(setting: &Setting, drawn: &DrawnWord) -> f64 {
-    let of = |figures: &[Figure], style: Style| {
-        let captions = figures.iter().map(|figure| caption(setting, figure));
-        let wide = captions.map(|caption| {
-            let words = caption.split_inclusive([' ', '-']).map(str::trim);
-            let wide = words.map(|word| setting.caption(word, style, f64::INFINITY).width);
-            wide.fold(0.0, f64::max)
-        });
-        wide.fold(0.0, f64::max)
-    };
-    of(&drawn.own, Style::SMALL_STRONG).max(of(&drawn.other, Style::SMALL)) + 0.1
+/// How high drawings are, how wide each is with its caption, and how much of the width they leave to
+/// words, in mm; `more`: one more than there are.
+fn room(
+    setting: &Setting,
+    all: &[Captioned],
+    more: Option<&Captioned>,
+    wide: f64,
+) -> (f64, f64, f64) {
+    let number = (all.len() + usize::from(more.is_some())) as f64;
+    match setting.is_large() {
+        true => {
+            let each = (wide - (number - 1.0) * BETWEEN) / number;
+            (LARGE_HIGH, each.min(LARGE_FIGURE), if each < FIGURE { 0.0 } else { wide })
+        }
+        false => {
+            let widest = all.iter().chain(more).map(|one| one.widest_word(setting));
+            let each = widest.fold(FIGURE, f64::max);
+            (HIGH, each, wide - number * (each + BETWEEN))
+        }
+    }
+}
+
+/// A drawing and what is said of it.
+struct Captioned<'a> {
+    drawing: &'a Drawing,
+    words: String,
+    heard: String,
+    style: Style,
+}
+
+impl<'a> Captioned<'a> {
+    /// What the word means.
+    fn own(setting: &Setting, figure: &'a Figure) -> Self {
+        let words = caption(setting, figure);
+        Self {
+            drawing: &figure.drawing,
+            heard: words.clone(),
+            words,
+            style: Style::SMALL_STRONG,
+        }
+    }
+
+    /// What the word is taken for.
+    fn other(setting: &Setting, entry: &Entry, figure: &'a Figure) -> Self {
+        let (t, caption) = (setting.t(), caption(setting, figure));
+        let parts: [(&str, &dyn std::fmt::Display); 2] =
+            [("word", &entry.word), ("caption", &caption)];
+        Self {
+            drawing: &figure.drawing,
+            words: t.with("sheet-not", &[("caption", &caption)]),
+            heard: t.with("sheet-not-word", &parts),
+            style: Style::SMALL.inked(Ink::Soft),
+        }
+    }
+
+    /// A leaf of a kind that is so.
+    fn leaf(setting: &Setting, kind: TaxonIx, leaf: &'a Drawing) -> Self {
+        let words = setting.name(kind);
+        let heard = setting.t().with("sheet-drawing-of-leaf", &[("kind", &words)]);
+        Self { drawing: leaf, words, heard, style: Style::SMALL }
+    }
+
+    /// The widest word of the caption, in mm: it breaks between words and behind a hyphen.
+    fn widest_word(&self, setting: &Setting) -> f64 {
+        let words = self.words.split_inclusive([' ', '-']).map(str::trim);
+        let wide = words.map(|word| setting.caption(word, self.style, f64::INFINITY).width);
+        wide.fold(0.0, f64::max) + 0.1
+    }
+
+    fn piece(self, setting: &Setting, (wide, high): (f64, f64)) -> Piece {
+        let [_, _, across, up] = self.drawing.frame;
+        let high_enough = high.min(wide * up / across);
+        let drawing = lines::piece(self.drawing, high_enough, self.heard);
+        let (x, y) = ((wide - drawing.w) / 2.0, high - high_enough);
+        let block = setting.caption(&self.words, self.style, wide).centred(wide);
+        Piece::blank(wide, high).with(x, y, drawing).with(
+            0.0,
+            high + 1.0,
+            Piece::text(block, Role::Caption),
+        )
+    }
 }
 
 fn caption(setting: &Setting, figure: &Figure) -> String {
     setting.say(&format!("words-draw-{}", figure.caption))
-}
-
-fn captioned(
-    setting: &Setting,
-    entry: &Entry,
-    (figure, is_other): (&Figure, bool),
-    (wide, high): (f64, f64),
-) -> Piece {
-    let t = setting.t();
-    let caption = caption(setting, figure);
-    let (style, heard) = match is_other {
-        true => {
-            let other: [(&str, &dyn std::fmt::Display); 2] =
-                [("word", &entry.word), ("caption", &caption)];
-            (Style::SMALL.inked(Ink::Soft), t.with("sheet-not-word", &other))
-        }
-        false => (Style::SMALL_STRONG, caption.clone()),
-    };
-    let drawing = lines::piece(&figure.drawing, high, heard);
-    let x = (wide - drawing.w) / 2.0;
-    let words = match is_other {
-        true => t.with("sheet-not", &[("caption", &caption)]),
-        false => caption,
-    };
-    let block = setting.caption(&words, style, wide).centred(wide);
-    Piece::blank(wide, high).with(x, 0.0, drawing).with(
-        0.0,
-        high + 1.0,
-        Piece::text(block, Role::Caption),
-    )
 }
 
 fn in_words(setting: &Setting, entry: &Entry, wide: f64) -> Piece {

@@ -47,7 +47,8 @@ fn newcomer(setting: &Setting, end: &End, wide: f64) -> Piece {
 fn pictures(setting: &Setting, end: &End, w: f64, h: f64) -> Piece {
     let taxa = setting.booklet.matrix.taxa();
     let pictured = |ix: &&spinney_model::TaxonIx| {
-        taxa.get(ix.0).is_some_and(|taxon| taxon.picture.is_some())
+        let photographed = taxa.get(ix.0).is_some_and(|taxon| taxon.picture.is_some());
+        photographed || setting.is_pictured(**ix)
     };
     let shown: Vec<_> = match end.taxa[..] {
         [only] => return setting.picture_box(Some(only), w, h),

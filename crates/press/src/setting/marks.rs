@@ -18,17 +18,28 @@ const TAB: (f64, f64) = (13.0, 7.0);
 const CHECK: f64 = 100.0;
 
 impl Setting<'_> {
-    /// Whether there is a picture of a kind that can be shown.
+    /// Whether there is a picture of a kind that can be shown, or one of its leaves in lines.
     pub(crate) fn is_pictured(&self, taxon: TaxonIx) -> bool {
         let file = self.booklet.matrix.taxa().get(taxon.0).and_then(|it| it.picture.as_deref());
-        file.and_then(|file| self.pictures.get(file)).is_some_and(Result::is_ok)
+        match file {
+            Some(file) => self.pictures.get(file).is_some_and(Result::is_ok),
+            None => matches!(self.booklet.drawn.of_kind(taxon), Some((_, true))),
+        }
     }
 
-    /// The picture of a kind, or the box to stick something into.
+    /// The picture of a kind, else one of its leaves in lines where somebody chose that, else the box
+    /// to stick something into.
     pub(crate) fn picture_box(&self, taxon: Option<TaxonIx>, w: f64, h: f64) -> Piece {
         let known = taxon.and_then(|ix| Some((ix, self.booklet.matrix.taxa().get(ix.0)?)));
         let opened = known
             .and_then(|(ix, taxon)| Some((ix, self.pictures.get(taxon.picture.as_deref()?)?)));
+        let in_lines =
+            || taxon.and_then(|ix| Some((ix, self.drawn_in(ix, (w - 4.0, h - 4.0))?)));
+        if let (None, Some((ix, (drawing, true, high)))) = (&opened, in_lines()) {
+            let words = self.t().with("sheet-drawing-of-leaf", &[("kind", &self.name(ix))]);
+            let lines = in_the_middle(lines::piece(drawing, high, words), (w - 4.0, h - 4.0));
+            return framed(lines, (w, h));
+        }
         match opened {
             Some((ix, Ok(pixels))) => {
                 let words = self.t().with("sheet-picture-of", &[("kind", &self.name(ix))]);
@@ -102,9 +113,7 @@ impl Setting<'_> {
     }
 
     fn framed_picture(&self, pixels: &Pixels, words: String, (w, h): (f64, f64)) -> Piece {
-        let picture = Piece::picture(w - 4.0, h - 4.0, pixels.clone(), words);
-        let edge = Some(Pen::solid(0.25, Ink::Soft));
-        Piece::rectangle(w, h, Some(Ink::Paper), edge).with(2.0, 2.0, picture)
+        framed(Piece::picture(w - 4.0, h - 4.0, pixels.clone(), words), (w, h))
     }
 
     /// Whether the largest leaf of a kind has room in a box, upright or on its side; one that nobody
@@ -235,6 +244,12 @@ impl Setting<'_> {
         let ground = drawing::pill(d, 9.0);
         ground.with(0.0, (9.0 - h) / 2.0, Piece::text(block, role)).at_least(d, 9.0)
     }
+}
+
+/// What shows a kind, in the box with a thin edge that it has on every sheet.
+fn framed(likeness: Piece, (w, h): (f64, f64)) -> Piece {
+    let edge = Some(Pen::solid(0.25, Ink::Soft));
+    Piece::rectangle(w, h, Some(Ink::Paper), edge).with(2.0, 2.0, likeness)
 }
 
 /// A piece in the middle of a box.

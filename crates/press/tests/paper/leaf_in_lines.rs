@@ -2,7 +2,9 @@
 
 use spinney_model::{Drawing, Stroke, Weight};
 use spinney_press::sheet::{Role, Sheet};
-use spinney_press::{Booklet, Drawn, Paper, Stamp, cards_to_sort, page};
+use spinney_press::{
+    Booklet, Drawn, Paper, Stamp, cards_to_sort, chart, key_pages, page, short_key,
+};
 use spinney_voice::Tongue;
 
 use crate::hedge;
@@ -58,4 +60,27 @@ fn a_leaf_in_lines_goes_before_what_the_table_says_and_behind_a_photograph() {
     let drawn = Drawn { kinds: &table, leaves: &leaf, ..Drawn::NOTHING };
     let booklet = Booklet { matrix: &matrix, drawn, ..walked.booklet(Stamp::None) };
     assert!(heard(&cards_to_sort::sheet(&booklet, Paper::A4), &name).is_empty());
+}
+
+#[test]
+fn a_leaf_in_lines_stands_at_the_ends_of_the_key_where_a_photograph_would() {
+    let walked = hedge::hedge_walk();
+    let drawn: Vec<Option<Drawing>> =
+        walked.matrix.taxa().iter().map(|_| Some(drawing(40.0))).collect();
+    for paper in [Paper::A4, Paper::Letter] {
+        let key = |drawn| {
+            let booklet = Booklet { drawn, ..walked.booklet(Stamp::None) };
+            [short_key::sheet, key_pages::sheet, chart::sheet].map(|of| of(&booklet, paper))
+        };
+        let said = |sheets: &[Sheet; 3], kind: &str| {
+            sheets.each_ref().map(|sheet| heard(sheet, kind).len())
+        };
+        let by_table = key(Drawn { kinds: &drawn, ..Drawn::NOTHING });
+        let by_leaf = key(Drawn { leaves: &drawn, ..Drawn::NOTHING });
+        for kind in walked.matrix.taxa().iter().filter(|kind| kind.picture.is_none()) {
+            assert_eq!(said(&by_table, &kind.name), [0; 3], "{}", kind.name);
+            let often = said(&by_leaf, &kind.name);
+            assert!(often.iter().all(|often| *often > 0), "{}: {often:?}", kind.name);
+        }
+    }
 }

@@ -1,6 +1,9 @@
 //! The words of a key beside their drawings.
 
-use spinney_model::{Drawing, DrawnWord, Figure, Stroke, Weight};
+use spinney_model::{
+    Cell, Character, Drawing, DrawnWord, Figure, Matrix, Scale, Share, StateIx, Stroke, Taxon,
+    Value, Weight,
+};
 use spinney_press::sheet::{Role, What};
 use spinney_press::{Booklet, Drawn, Paper, Stamp, page, today, words_to_look_at};
 
@@ -48,6 +51,54 @@ fn a_word_stands_beside_what_it_means_and_what_it_is_taken_for() {
     assert_eq!(html.matches("<symbol id=\"draw-toothed\"").count(), 1, "each drawing once");
     assert!(html.contains("<use href=\"#draw-toothed\"></use>"));
     assert!(html.contains("<figcaption>not: lobed like a feather</figcaption>"));
+}
+
+/// Of the kinds that are toothed the first that has a leaf in lines, between what the word means and
+/// what it is taken for; a kind that is toothed or smooth shows nothing.
+#[test]
+fn a_leaf_of_ours_stands_beside_the_word_that_its_table_says_of_it() {
+    let mut walked = hedge::hedge_walk();
+    let taxa: Vec<Taxon> = ["holly", "ivy", "hazel", "lime"].map(Taxon::named).to_vec();
+    let states = ["toothed", "smooth"].map(str::to_owned).to_vec();
+    let edge = Character::named("edge", Scale::Words { states });
+    let half = Share::new(1, 2);
+    let (toothed, smooth) = (StateIx(0), StateIx(1));
+    let rows = [
+        vec![(toothed, half), (smooth, half)],
+        vec![(smooth, Share::ONE)],
+        vec![(toothed, Share::ONE)],
+        vec![(toothed, Share::ONE)],
+    ]
+    .map(|seen| vec![Cell::from(Value::States(seen))]);
+    let scene = hedge::scene();
+    walked.matrix = Matrix::new(scene, taxa, vec![edge], rows.to_vec()).expect("four rows");
+    walked.key = hedge::key(
+        &walked.matrix,
+        &[
+            ("Is the edge toothed?", "2", "ivy"),
+            ("Is the blade soft and hairy?", "hazel", "3"),
+            ("Does it prick?", "holly", "lime"),
+        ],
+    );
+    let line = word("toothed", true).map(|it| it.own[0].drawing.clone());
+    let figures = |drawn: [bool; 4]| {
+        let leaves = drawn.map(|drawn| line.clone().filter(|_| drawn));
+        let drawn = Drawn { word, leaves: &leaves, ..Drawn::NOTHING };
+        let booklet = Booklet { drawn, ..walked.booklet(Stamp::None) };
+        let sheet = words_to_look_at::sheet(&booklet, Paper::A4);
+        let placed = sheet.pages.iter().flat_map(|page| page.placed());
+        let figures = placed.filter_map(|placed| match &placed.role {
+            Role::Figure(words) => Some(words.clone()),
+            _ => None,
+        });
+        figures.collect::<Vec<_>>()
+    };
+    let (own, other) = ("toothed", "not toothed: lobed like a feather");
+    let leaf = |kind: &str| format!("Drawing of a leaf of {kind}");
+    assert_eq!(figures([false; 4]), [own, other]);
+    assert_eq!(figures([true, true, false, false]), [own, other]);
+    assert_eq!(figures([true; 4]), [own, &leaf("hazel"), other]);
+    assert_eq!(figures([true, true, false, true]), [own, &leaf("lime"), other]);
 }
 
 #[test]
