@@ -1,5 +1,5 @@
-//! Measured leaves come in: which kinds they are, and what range of each length they give the
-//! table.
+//! Measured leaves come in: which kinds they are, what range of each length they give the
+//! table, and how they look.
 //!
 //! From leaves with the names that a person gave them to a plan that can be shown, and from the
 //! plan to edits: each leaf is kept as a specimen, and ranges follow from all of them
@@ -7,6 +7,8 @@
 //! ([`Sayings`]): leaves of another picture widen its range, what a person
 //! typed decides and stays, unless the person says otherwise. On how many leaves a range rests
 //! stands in the cell, as the reader of tables knows it: `52-61 mm (3 seen)`.
+
+mod looks;
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -16,9 +18,15 @@ use spinney_model::{
     Scale, SpecimenEdit, SpecimenField, SpecimenId, Value,
 };
 
+use spinney_voice::Tongue;
+use spinney_voice::starters::{Look, SEEN};
+
 use crate::intake::{self, OddUnit};
 use crate::laid::{Laid, Meaning, Meanings, folded};
 use crate::{Collection, Sayings, kinds, laid, reworded, rows};
+use looks::Column;
+
+pub use looks::Looked;
 
 /// The lengths that become columns.
 pub const LENGTHS: [Measurand; 3] =
@@ -27,6 +35,16 @@ pub const LENGTHS: [Measurand; 3] =
 const UNIT: &str = "mm";
 /// Longer than any leaf, in mm: what a form says wrongly does not become a number without end.
 const LONGEST: f64 = 1e6;
+
+/// A column that leaves can say something in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum About {
+    /// One of [`LENGTHS`], by its place.
+    Length(usize),
+    /// A question of [`SEEN`], by its place.
+    Look(usize),
+}
+
 /// A leaf with a name.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Named {
@@ -34,6 +52,8 @@ pub struct Named {
     pub kind: String,
     /// [`LENGTHS`] in mm with how far each may be off, as far as they were measured.
     pub lengths: [Option<(f64, f64)>; LENGTHS.len()],
+    /// What its outline answers of the questions of [`SEEN`].
+    pub looks: [Option<Look>; SEEN.len()],
     /// What else is known of it.
     pub fields: Vec<(SpecimenField, String)>,
 }
@@ -45,6 +65,8 @@ pub struct Words {
     pub columns: [Vec<String>; LENGTHS.len()],
     /// What is said of a new column.
     pub fields: [Vec<(CharacterField, String)>; LENGTHS.len()],
+    /// The language in which new columns speak of how leaves look.
+    pub tongue: Tongue,
     /// Who says what was measured; the first is taken where no other has said anything yet.
     pub sources: Vec<String>,
 }
@@ -84,11 +106,12 @@ fn tenths(mm: f64) -> Quantity {
 }
 
 /// What is to be taken in.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Plan {
     /// The kinds, in the order in which they were named.
     pub kinds: Vec<OfKind>,
     columns: [Option<CharacterId>; LENGTHS.len()],
+    looks: [Column; SEEN.len()],
     source: String,
 }
 
@@ -103,6 +126,8 @@ pub struct OfKind {
     pub leaves: Vec<usize>,
     /// What was measured of it.
     pub ranges: Vec<Ranged>,
+    /// How it looks.
+    pub looks: Vec<Looked>,
 }
 
 /// A measured length of a kind.
@@ -137,14 +162,16 @@ impl Plan {
         });
         let source = source(collection, &words.sources);
         let said = laid::said(collection, laid.as_ref());
-        let mut plan = Self { kinds: Vec::new(), columns, source };
+        let looks = looks::columns(collection, words.tongue);
+        let mut plan = Self { kinds: Vec::new(), columns, looks, source };
         let mut places = BTreeMap::new();
         for (at, leaf) in leaves.iter().enumerate() {
             let Some(leaf) = leaf else { continue };
             let place = *places.entry(folded(&leaf.kind)).or_insert_with(|| {
                 let id = kinds::called(collection, &leaf.kind, None);
                 let name = id.map_or_else(|| leaf.kind.clone(), |id| collection.name(id));
-                plan.kinds.push(OfKind { name, id, leaves: Vec::new(), ranges: Vec::new() });
+                let (leaves, ranges, looks) = (Vec::new(), Vec::new(), Vec::new());
+                plan.kinds.push(OfKind { name, id, leaves, ranges, looks });
                 plan.kinds.len() - 1
             });
             plan.kinds[place].leaves.push(at);
@@ -154,8 +181,18 @@ impl Plan {
                 plan.ranged((collection, laid.as_ref(), &said), leaves, at, length)
             });
             plan.kinds[at].ranges = ranges.collect();
+            let kind = &plan.kinds[at];
+            let looked = (0..SEEN.len()).filter_map(|look| {
+                plan.looked((collection, laid.as_ref(), &said), leaves, kind, look)
+            });
+            plan.kinds[at].looks = looked.collect();
         }
         plan
+    }
+
+    /// Whether anything goes into the table.
+    pub fn has_columns(&self) -> bool {
+        !self.wanted().is_empty()
     }
 
     fn ranged(
@@ -175,21 +212,31 @@ impl Plan {
         };
         let before = said(&self.source);
         let measured = column.and_then(|at| range(collection, at, &before));
-        let others = match (kind.id, column) {
-            (Some(kind), Some(at)) => sayings.sources(kind, at),
-            _ => Vec::new(),
-        };
-        let others = others.into_iter().filter_map(|(who, said)| Some((who, said.text()?)));
-        let others = others.filter(|(who, _)| !who.is_empty() && *who != self.source);
         Some(Ranged {
             length,
             now,
             together: measured.map_or(now, |before| before.with(now)),
             before,
             typed: said(""),
-            others: others.map(|(who, text)| (who.to_owned(), text.to_owned())).collect(),
+            others: self.others(sayings, kind, column),
             fits: column.is_none_or(|at| takes_lengths(collection, laid, at)),
         })
+    }
+
+    /// What others say of a cell, each with who says it.
+    fn others(
+        &self,
+        sayings: &Sayings,
+        kind: &OfKind,
+        column: Option<CharacterId>,
+    ) -> Vec<(String, String)> {
+        let others = match (kind.id, column) {
+            (Some(kind), Some(at)) => sayings.sources(kind, at),
+            _ => Vec::new(),
+        };
+        let others = others.into_iter().filter_map(|(who, said)| Some((who, said.text()?)));
+        let others = others.filter(|(who, _)| !who.is_empty() && *who != self.source);
+        others.map(|(who, text)| (who.to_owned(), text.to_owned())).collect()
     }
 
     /// What stands in the cells that it is about, and who is there: while this stays, the plan
@@ -200,14 +247,19 @@ impl Plan {
                 .ranges
                 .iter()
                 .map(|one| (&one.before, &one.typed, &one.others, one.fits))
+                .chain(
+                    kind.looks
+                        .iter()
+                        .map(|one| (&one.before, &one.typed, &one.others, one.fits)),
+                )
                 .collect();
             format!("{:?} {:?} {cells:?}", kind.id, kind.name)
         };
         let kinds: Vec<String> = self.kinds.iter().map(kind).collect();
-        format!("{:?} {kinds:?}", self.columns)
+        format!("{:?} {:?} {kinds:?}", self.columns, self.looks.each_ref().map(|one| one.id))
     }
 
-    /// The edits that take it in. `instead` says of which kinds and lengths (by their places)
+    /// The edits that take it in. `instead` says of which kinds (by their places) and columns
     /// what was measured goes before what is typed.
     ///
     /// **Errors**: a column that takes no lengths, which the plan says beforehand.
@@ -216,7 +268,7 @@ impl Plan {
         collection: &Collection,
         words: &Words,
         (leaves, shown): (&[Option<Named>], &[Shown]),
-        instead: &BTreeSet<(usize, usize)>,
+        instead: &BTreeSet<(usize, About)>,
     ) -> Result<Vec<Edit>, OddUnit> {
         let sheets = self.sheets(collection, words);
         let mut edits = intake::take_in(collection, &sheets, &self.source)?.edits;
@@ -234,15 +286,9 @@ impl Plan {
             let of_kind = |leaf: &usize| shown.get(*leaf).and_then(|one| one.of_kind.clone());
             let first = kind.leaves.first().and_then(of_kind);
             edits.extend(first.map(|edit| Edit::Kind(id, edit)));
-            for one in kind.ranges.iter().filter(|one| instead.contains(&(at, one.length))) {
-                let typed =
-                    self.columns[one.length].filter(|_| one.fits && !one.typed.is_empty());
-                edits.extend(typed.map(|character| Edit::Cell {
-                    kind: id,
-                    character,
-                    source: String::new(),
-                    text: String::new(),
-                }));
+            for character in self.taken_back(at, instead) {
+                let (source, text) = (String::new(), String::new());
+                edits.push(Edit::Cell { kind: id, character, source, text });
             }
             for place in &kind.leaves {
                 let Some(leaf) = &leaves[*place] else { continue };
@@ -256,16 +302,43 @@ impl Plan {
         Ok(edits)
     }
 
-    /// The columns of the lengths, those that these edits make among them.
-    fn columns_after(&self, edits: &[Edit]) -> [Option<CharacterId>; LENGTHS.len()] {
+    /// The columns in which what is typed of a kind goes, since what was measured is to count.
+    fn taken_back(&self, at: usize, instead: &BTreeSet<(usize, About)>) -> Vec<CharacterId> {
+        let kind = &self.kinds[at];
+        let lengths = kind.ranges.iter().map(|one| {
+            (About::Length(one.length), self.columns[one.length], one.fits, &one.typed)
+        });
+        let looks = kind
+            .looks
+            .iter()
+            .map(|one| (About::Look(one.look), self.looks[one.look].id, one.fits, &one.typed));
+        lengths
+            .chain(looks)
+            .filter(|(into, _, fits, typed)| {
+                *fits && !typed.is_empty() && instead.contains(&(at, *into))
+            })
+            .filter_map(|(_, column, _, _)| column)
+            .collect()
+    }
+
+    /// The columns that leaves say something in, in the order of the table; those that these edits
+    /// make among them.
+    fn columns_after(&self, edits: &[Edit]) -> BTreeMap<About, CharacterId> {
         let mut made = edits.iter().filter_map(|edit| match edit {
             Edit::Character(id, CharacterEdit::Add(_)) => Some(*id),
             _ => None,
         });
-        std::array::from_fn(|length| match self.columns[length] {
-            None if self.wants(length) => made.next(),
-            there => there,
-        })
+        let wanted = self.wanted().into_iter();
+        wanted
+            .filter_map(|into| Some((into, self.column(into).or_else(|| made.next())?)))
+            .collect()
+    }
+
+    fn column(&self, into: About) -> Option<CharacterId> {
+        match into {
+            About::Length(at) => self.columns[at],
+            About::Look(at) => self.looks[at].id,
+        }
     }
 
     /// A leaf as it is kept.
@@ -275,50 +348,90 @@ impl Plan {
         id: KindId,
         leaf: &Named,
         picture: Option<String>,
-        columns: &[Option<CharacterId>; LENGTHS.len()],
+        columns: &BTreeMap<About, CharacterId>,
     ) -> Vec<SpecimenEdit> {
         let source = (SpecimenField::Source, self.source.clone());
         let said = std::iter::once(&source).chain(&leaf.fields);
         let said = said.filter(|(_, text)| !text.is_empty());
         let said = said.map(|(field, text)| SpecimenEdit::Describe(*field, text.clone()));
-        let measured = leaf.lengths.iter().zip(columns).enumerate();
-        let measured = measured.filter_map(|(at, (length, character))| {
+        let measured = leaf.lengths.iter().enumerate().filter_map(|(at, length)| {
             let fits = kind.ranges.iter().any(|one| one.length == at && one.fits);
-            let (character, (mm, off)) = ((*character)?, (*length).filter(|_| fits)?);
+            let (mm, off) = (*length).filter(|_| fits)?;
+            let character = *columns.get(&About::Length(at))?;
             let text = format!("{} {UNIT}", tenths(mm));
             let plus_minus = tenths(off.max(0.1)).to_string();
+            Some(SpecimenEdit::Measure { character, text, plus_minus })
+        });
+        let looks = leaf.looks.iter().enumerate().filter_map(|(at, look)| {
+            let fits = kind.looks.iter().any(|one| one.look == at && one.fits);
+            let text = self.looks[at].text((*look).filter(|_| fits)?)?;
+            let (character, plus_minus) = (*columns.get(&About::Look(at))?, String::new());
             Some(SpecimenEdit::Measure { character, text, plus_minus })
         });
         std::iter::once(SpecimenEdit::Add(id))
             .chain(said)
             .chain(picture.map(SpecimenEdit::Picture))
+            .chain(looks)
             .chain(measured)
             .collect()
     }
 
-    /// Whether any leaf says something of a length, and there is or may be a column for it.
-    fn wants(&self, length: usize) -> bool {
-        let fits = |one: &Ranged| one.length == length && one.fits;
-        self.kinds.iter().any(|kind| kind.ranges.iter().any(fits))
+    /// The columns that leaves say something in, and that are there or may be, in the order of the
+    /// table: how a leaf looks, then how long it is.
+    fn wanted(&self) -> Vec<About> {
+        let looks = (0..SEEN.len()).filter(|at| {
+            let fits = |one: &Looked| one.look == *at && one.fits;
+            self.kinds.iter().any(|kind| kind.looks.iter().any(fits))
+        });
+        let lengths = (0..LENGTHS.len()).filter(|at| {
+            let fits = |one: &Ranged| one.length == *at && one.fits;
+            self.kinds.iter().any(|kind| kind.ranges.iter().any(fits))
+        });
+        looks.map(About::Look).chain(lengths.map(About::Length)).collect()
     }
 
     /// The columns and kinds that leaves need, as a table without numbers that comes in.
     fn sheets(&self, collection: &Collection, words: &Words) -> TypedSheets {
-        let wanted: Vec<usize> = (0..LENGTHS.len()).filter(|at| self.wants(*at)).collect();
-        let name = |length: usize| match self.columns[length] {
-            Some(id) => collection.character_name(id).to_owned(),
-            None => words.columns[length].first().cloned().unwrap_or_default(),
+        let wanted = self.wanted();
+        let name = |into: About| match (self.column(into), into) {
+            (Some(id), _) => collection.character_name(id).to_owned(),
+            (None, About::Length(at)) => words.columns[at].first().cloned().unwrap_or_default(),
+            (None, About::Look(at)) => self.looks[at].of.name(words.tongue),
         };
-        let column = |length: &usize| {
-            let name = name(*length);
-            TypedColumn { heading: format!("{name} ({UNIT})"), name, unit: Some(UNIT) }
+        let column = |into: &About| {
+            let name = name(*into);
+            match into {
+                About::Length(_) => {
+                    TypedColumn { heading: format!("{name} ({UNIT})"), name, unit: Some(UNIT) }
+                }
+                About::Look(_) => TypedColumn { heading: name.clone(), name, unit: None },
+            }
+        };
+        // A question that hangs on another is asked so where that one is in the table, too.
+        let governed = |at: usize| {
+            let governor = self.looks[at].of.governor();
+            governor.is_some_and(|governor| {
+                let of = |look: usize| self.looks[look].of.id == governor.id;
+                (0..SEEN.len()).filter(|look| of(*look)).any(|look| {
+                    let there = self.looks[look].id;
+                    let called = |id| folded(collection.character_name(id));
+                    match there {
+                        Some(id) => called(id) == folded(&governor.name(words.tongue)),
+                        None => wanted.contains(&About::Look(look)),
+                    }
+                })
+            })
+        };
+        let fields = |into: About| match into {
+            About::Length(at) => words.fields[at].clone(),
+            About::Look(at) => self.looks[at].of.fields(words.tongue, governed(at)),
         };
         let row = |kind: &OfKind| (kind.name.clone(), vec![String::new(); wanted.len()]);
-        let fresh = wanted.iter().filter(|length| self.columns[**length].is_none());
+        let fresh = wanted.iter().filter(|into| self.column(**into).is_none());
         TypedSheets {
             columns: wanted.iter().map(column).collect(),
             rows: self.kinds.iter().map(row).collect(),
-            characters: fresh.map(|at| (name(*at), words.fields[*at].clone())).collect(),
+            characters: fresh.map(|into| (name(*into), fields(*into))).collect(),
             ..TypedSheets::default()
         }
     }

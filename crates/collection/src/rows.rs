@@ -14,7 +14,7 @@ use spinney_model::{
     Scale, SpecimenField, SpecimenId, Specimens, Spread, SpreadOf, Taxon, TaxonIx, Unit, Value,
 };
 
-use crate::laid::{described, folded};
+use crate::laid::{Meaning, Meanings, described, folded};
 use crate::{Collection, Specimen};
 
 /// The specimens of a collection as a table.
@@ -160,6 +160,20 @@ impl Rows {
             characters,
         })
     }
+}
+
+/// Whether a text can be what was measured on a specimen: the column reads it, and reads all that was
+/// measured there before as it did.
+pub fn can_be_measured(collection: &Collection, at: CharacterId, text: &str) -> bool {
+    let of_column = |one: &Specimen| Some(one.measured.get(&at)?.text.clone());
+    let before: Vec<String> = collection.specimens.values().filter_map(of_column).collect();
+    let meanings = |texts: Vec<String>| {
+        Meanings::of(collection, &BTreeMap::new(), BTreeMap::from([(at, texts)]))
+    };
+    let was = meanings(before.clone());
+    let is = meanings(before.iter().cloned().chain([text.to_owned()]).collect());
+    let same = |one: &String| is.of_text(at, one) == was.of_text(at, one);
+    !matches!(is.of_text(at, text), Meaning::Unread(_)) && before.iter().all(same)
 }
 
 /// The one number of a find.

@@ -8,6 +8,8 @@
 //! Source: the words and their look-alikes as the word list gives them; two pictures beside each
 //! other, what it is and what it is not, are common practice, without a source.
 
+use std::collections::BTreeSet;
+
 use spinney_model::{Drawing, DrawnWord, Figure, Scale, TaxonIx, Value};
 
 use crate::glossary::{self, Entry};
@@ -50,10 +52,17 @@ fn words(booklet: &Booklet) -> Vec<(Entry, Option<DrawnWord>)> {
     words.map(drawn).collect()
 }
 
-/// A kind with a leaf in lines that is as a word says, and that leaf; of several the first of the table.
-fn of_ours<'a>(booklet: &Booklet<'a>, word: &str) -> Option<(TaxonIx, &'a Drawing)> {
+/// A kind with a leaf in lines that is as a word says, and that leaf: the first of the table, if one
+/// can be that stands beside no other word yet.
+fn of_ours<'a>(
+    booklet: &Booklet<'a>,
+    word: &str,
+    shown: &BTreeSet<TaxonIx>,
+) -> Option<(TaxonIx, &'a Drawing)> {
     let matrix = booklet.matrix;
-    matrix.taxon_indices().find_map(|taxon| {
+    let (fresh, again): (Vec<_>, Vec<_>) =
+        matrix.taxon_indices().partition(|taxon| !shown.contains(taxon));
+    fresh.into_iter().chain(again).find_map(|taxon| {
         let (leaf, _) = booklet.drawn.of_kind(taxon).filter(|(_, of_leaf)| *of_leaf)?;
         let says = matrix.character_indices().any(|at| {
             let Scale::Words { states, .. } = &matrix.character(at).scale else { return false };
@@ -93,12 +102,13 @@ fn laid(
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-words-to-look-at"), false));
     let wide = flow.wide();
     let (mut first, mut in_words_alone) = (true, Vec::new());
+    let mut shown = BTreeSet::new();
     for (entry, drawn) in words {
         let Some(drawn) = drawn else {
             in_words_alone.push(entry);
             continue;
         };
-        let row = row(setting, entry, drawn, wide);
+        let row = row(setting, (entry, drawn), &mut shown, wide);
         let rule = Piece::rule(wide, Pen::solid(0.2, Ink::Soft));
         flow.put(gap, if first || flow.fresh() { row } else { rule.then(gap.min(2.0), row) });
         first = false;
@@ -120,11 +130,16 @@ fn laid(
 }
 
 /// One word: what it says on the left, its drawings on the right.
-fn row(setting: &Setting, entry: &Entry, drawn: &DrawnWord, wide: f64) -> Piece {
+fn row(
+    setting: &Setting,
+    (entry, drawn): (&Entry, &DrawnWord),
+    shown: &mut BTreeSet<TaxonIx>,
+    wide: f64,
+) -> Piece {
     let mut all: Vec<Captioned> =
         drawn.own.iter().map(|figure| Captioned::own(setting, figure)).collect();
     let other = drawn.other.iter().map(|figure| Captioned::other(setting, entry, figure));
-    let of_ours = of_ours(setting.booklet, entry.id);
+    let of_ours = of_ours(setting.booklet, entry.id, shown);
     let mut own = all.len();
     all.extend(other);
     if let Some((kind, leaf)) = of_ours {
@@ -132,6 +147,7 @@ fn row(setting: &Setting, entry: &Entry, drawn: &DrawnWord, wide: f64) -> Piece 
         let (_, _, words) = room(setting, &all, Some(&leaf), wide);
         if words >= LEAST_WORDS {
             all.insert(own, leaf);
+            shown.insert(kind);
             own += 1;
         }
     }

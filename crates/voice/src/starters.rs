@@ -8,9 +8,13 @@
 //! Source: the leaf characters follow Ellis et al. 2009, *Manual of Leaf Architecture* (from
 //! memory); the others, where each is seen and how hard it is are common practice, without a source.
 
+mod looks;
+
 use spinney_model::CharacterField as Field;
 
 use crate::Tongue;
+
+pub use looks::{Look, SEEN};
 
 /// What a question is about; the questions of a group are offered together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

@@ -3,9 +3,12 @@
 use std::collections::BTreeSet;
 
 use spinney_exchange::table::{self, Source};
-use spinney_model::{Edit, KindEdit, KindId, SpecimenField, SpecimenId, Value};
+use spinney_model::{CharacterId, Edit, KindEdit, KindId, SpecimenField, SpecimenId, Value};
 
-use super::{Named, Plan, Range, Shown, Words};
+use spinney_voice::Tongue;
+use spinney_voice::starters::{Look, SEEN};
+
+use super::{About, Named, Plan, Range, Shown, Words};
 use crate::laid::Laid;
 use crate::{Agreed, Collection, intake};
 
@@ -17,6 +20,7 @@ fn words() -> Words {
             vec!["stalk length".into()],
         ],
         fields: [Vec::new(), Vec::new(), Vec::new()],
+        tongue: Tongue::of_terminal(),
         sources: vec!["measured".into(), "gemessen".into()],
     }
 }
@@ -36,13 +40,13 @@ fn after(collection: &Collection, edits: &[Edit]) -> Collection {
 
 fn leaf(kind: &str, length: f64) -> Option<Named> {
     let lengths = [Some((length, 0.4)), None, None];
-    Some(Named { kind: kind.into(), lengths, fields: Vec::new() })
+    Some(Named { kind: kind.into(), lengths, looks: [None; SEEN.len()], fields: Vec::new() })
 }
 
 fn take(
     collection: &Collection,
     leaves: &[Option<Named>],
-    instead: &[(usize, usize)],
+    instead: &[(usize, About)],
 ) -> Collection {
     let instead: BTreeSet<_> = instead.iter().copied().collect();
     let plan = Plan::of(collection, &words(), leaves);
@@ -107,7 +111,10 @@ fn what_a_person_typed_stays_unless_they_say_so() {
     let plan = Plan::of(&before, &words(), &leaves);
     assert_eq!(plan.kinds[0].ranges[0].typed, "30-60");
     assert_eq!(says(&take(&before, &leaves, &[]), "hazel"), "30-60");
-    assert_eq!(says(&take(&before, &leaves, &[(0, 0)]), "hazel"), "52-70 mm (2 seen)");
+    assert_eq!(
+        says(&take(&before, &leaves, &[(0, About::Length(0))]), "hazel"),
+        "52-70 mm (2 seen)"
+    );
 }
 
 #[test]
@@ -145,7 +152,9 @@ fn another_group_is_not_outvoted() {
 
 #[test]
 fn without_lengths_only_names_and_pictures_come_in() {
-    let bare = Some(Named { kind: "hazel".into(), lengths: [None; 3], fields: Vec::new() });
+    let looks = [None; SEEN.len()];
+    let bare =
+        Some(Named { kind: "hazel".into(), lengths: [None; 3], looks, fields: Vec::new() });
     let found = take(&Collection::default(), std::slice::from_ref(&bare), &[]);
     assert_eq!(found.kinds[&KindId(1)].pictures, ["picture of leaf 0"]);
     let kept = &found.specimens[&SpecimenId(1)];
@@ -213,4 +222,106 @@ fn a_range_is_written_as_a_ruler_shows_it() {
     assert_eq!(text(&[52.4, 52.3]), "52");
     assert_eq!(text(&[3.13, 8.96]), "3.1-9");
     assert_eq!(text(&[7.1, 18.2]), "7-18");
+}
+
+/// A leaf that says something of some of the questions of [`SEEN`].
+fn looking(kind: &str, says: &[(&str, Look)]) -> Option<Named> {
+    let mut leaf = leaf(kind, 50.0)?;
+    for (question, look) in says {
+        let at = SEEN.iter().position(|known| known == question).expect("it is seen");
+        leaf.looks[at] = Some(*look);
+    }
+    Some(leaf)
+}
+
+/// What the table says of a kind in a column, by its name.
+fn says_of(collection: &Collection, kind: &str, column: &str) -> String {
+    let kind = crate::kinds::called(collection, kind, None).expect("it is there");
+    let named = |id: &&CharacterId| collection.character_name(**id) == column;
+    let column = *collection.characters.keys().find(named).expect("a column of this name");
+    match Laid::of(collection).expect("kinds").said.agreed(kind, column) {
+        Agreed::Text(text) => text.to_owned(),
+        Agreed::Blank => String::new(),
+        Agreed::Contradicted => "contradicted".into(),
+    }
+}
+
+#[test]
+fn how_leaves_look_becomes_columns_with_all_that_is_known_of_them() {
+    let (toothed, smooth) = (("leaf-edge", Look::State(1)), ("leaf-edge", Look::State(0)));
+    let lobed = [("leaf-lobes", Look::State(0)), ("how-lobed", Look::State(1)), smooth];
+    let unlobed = |edge| [("leaf-lobes", Look::State(1)), ("how-lobed", Look::NotThere), edge];
+    let leaves = [
+        looking("hazel", &unlobed(toothed)),
+        looking("oak", &lobed),
+        looking("hazel", &unlobed(toothed)),
+        looking("holly", &unlobed(toothed)),
+        looking("holly", &unlobed(smooth)),
+        looking("holly", &unlobed(toothed)),
+    ];
+    let found = take(&Collection::default(), &leaves, &[]);
+    let names: Vec<&str> =
+        found.characters.keys().map(|id| found.character_name(*id)).collect();
+    assert_eq!(names, ["lobes", "how it is lobed", "edge", "blade length"]);
+    assert_eq!(says_of(&found, "hazel", "edge"), "toothed 2");
+    assert_eq!(says_of(&found, "holly", "edge"), "smooth 1, toothed 2");
+    assert_eq!(says_of(&found, "oak", "how it is lobed"), "along the midrib 1");
+    assert_eq!(says_of(&found, "hazel", "how it is lobed"), "n/a");
+    let laid = Laid::of(&found).expect("kinds");
+    assert!(laid.findings.is_empty(), "{:?}", laid.findings);
+    let governed = &laid.matrix.characters()[1];
+    assert!(governed.governor.is_some(), "asked of lobed leaves only");
+}
+
+#[test]
+fn a_column_in_another_language_gets_its_own_words() {
+    let before = collection("kind,Blattrand\nhazel,\noak,glatt\n");
+    let leaves = [looking("hazel", &[("leaf-edge", Look::State(1))])];
+    let found = take(&before, &leaves, &[]);
+    assert_eq!(says_of(&found, "hazel", "Blattrand"), "gezähnt 1");
+}
+
+#[test]
+fn a_column_with_other_words_is_left_to_people() {
+    let saw = looking("hazel", &[("leaf-edge", Look::State(1))]);
+    for (there, fits) in [
+        ("kind,edge\nhazel,\noak,serrate\n", false),
+        ("kind,edge\nhazel,\noak,smooth\n", true),
+        ("kind,edge\nhazel,\noak,\n", true),
+        ("kind,edge\nhazel,\noak,3\n", false),
+        ("kind,edge (mm)\nhazel,\noak,3\n", false),
+    ] {
+        let before = collection(there);
+        let leaves = [saw.clone()];
+        let plan = Plan::of(&before, &words(), &leaves);
+        assert_eq!(plan.kinds[0].looks[0].fits, fits, "{there}");
+        let said = says_of(&take(&before, &leaves, &[]), "hazel", "edge");
+        assert_eq!(said, if fits { "toothed 1" } else { "" }, "{there}");
+    }
+}
+
+#[test]
+fn what_is_typed_of_a_look_stays_unless_the_person_says_so() {
+    let before = collection("kind,edge\nhazel,smooth\noak,toothed\n");
+    let leaves = [looking("hazel", &[("leaf-edge", Look::State(1))])];
+    let edge = SEEN.iter().position(|known| *known == "leaf-edge").expect("it is seen");
+    assert_eq!(says_of(&take(&before, &leaves, &[]), "hazel", "edge"), "smooth");
+    let instead = take(&before, &leaves, &[(0, About::Look(edge))]);
+    assert_eq!(says_of(&instead, "hazel", "edge"), "toothed 1");
+}
+
+#[test]
+fn a_question_is_wanted_where_it_tells_kinds_apart_or_is_in_the_table() {
+    let leaf = |kind, edge| {
+        looking(kind, &[("leaf-form", Look::State(0)), ("leaf-edge", Look::State(edge))])
+    };
+    let wanted = |collection: &Collection| {
+        let leaves = [leaf("hazel", 1), leaf("oak", 0)];
+        let plan = Plan::of(collection, &words(), &leaves);
+        ["leaf-form", "leaf-edge", "leaf-tip"].map(|question| {
+            plan.is_wanted(SEEN.iter().position(|known| *known == question).expect("seen"))
+        })
+    };
+    assert_eq!(wanted(&Collection::default()), [false, true, false]);
+    assert_eq!(wanted(&collection("kind,form of the leaf\nhazel,\n")), [true, true, false]);
 }

@@ -32,6 +32,7 @@ pub(crate) const ROUTES: &[Route] = &[
     post(&deeds::JUDGE),
     post(&deeds::OF_KIND),
     post(&deeds::DESCRIBE),
+    post(&deeds::MEASURE),
     post(&deeds::TAKE_OUT),
 ];
 

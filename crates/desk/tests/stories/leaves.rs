@@ -139,3 +139,25 @@ fn it_speaks_german() {
     assert!(page.contains("Einzelne Blätter") && page.contains("5 Blätter von 2 Pflanzen"));
     assert!(page.contains("Die anderen haben 50–56 mm."));
 }
+
+#[test]
+fn a_number_is_put_right_on_the_page_of_its_leaf() {
+    let mut teacher = with_leaves();
+    let page = teacher.get("/leaves/5");
+    assert!(page.contains("id=\"put-right\"") && page.contains("value=\"140 mm\""));
+    let put = |text: &'static str| [("leaf", "5"), ("measured-1", text), ("back", "/leaves/5")];
+    let page = teacher.post("/do/measure-leaf", &put("54 mm"));
+    assert!(page.contains("54 mm") && !page.contains("140 mm"));
+    assert!(teacher.get("/finds/1").contains("50-56 mm (5 seen on 2 plants)"));
+    assert!(!teacher.get("/leaves").contains("id=\"far\""));
+    for wrong in ["long", "54 kg"] {
+        let page = teacher.refused("/do/measure-leaf", &put(wrong));
+        assert!(page.contains("cannot be read in the column “blade length”"), "{wrong}");
+        assert!(teacher.get("/finds/1").contains("50-56 mm (5 seen on 2 plants)"), "{wrong}");
+    }
+    let page = teacher.post("/do/measure-leaf", &put(""));
+    assert!(page.contains("Nothing was measured on it."));
+    assert!(teacher.get("/finds/1").contains("50-56 mm (4 seen on 2 plants)"));
+    teacher.undo("/leaves/5");
+    assert!(teacher.get("/finds/1").contains("(5 seen on 2 plants)"));
+}

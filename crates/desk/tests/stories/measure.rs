@@ -30,6 +30,30 @@ fn scan(lengths: &[f64], says: bool) -> Upload {
     png(&page.scanned(&mut Rng::with_seed(1)), (width as u32, height as u32), says)
 }
 
+/// Two toothed leaves and a lobed one, in a row.
+fn scan_of_two_kinds() -> Upload {
+    let forms = [(Edge::Toothed, 0), (Edge::Toothed, 0), (Edge::Smooth, 5)];
+    let leaves = forms.map(|(edge, lobes)| {
+        let mut rng = Rng::with_seed(7);
+        let shape = if lobes > 0 { Shape::Oblong } else { Shape::Ovate };
+        let plan = Plan::seeded(&mut rng, shape, edge, lobes);
+        Plan { length: 60.0, bend: 0.0, stalk: 12.0, ..plan }.leaf()
+    });
+    let placed = leaves.iter().enumerate();
+    let placed = placed.map(|(at, leaf)| (leaf, [(at as f64 + 0.6) * 65.0, 90.0], 0.0));
+    let page = Page {
+        size: (205.0, 120.0),
+        dpi: 254.0,
+        leaves: placed.collect(),
+        ..Page::of_one(&leaves[0], 0.0)
+    };
+    let (width, height) = page.pixels();
+    let mut upload =
+        png(&page.scanned(&mut Rng::with_seed(1)), (width as u32, height as u32), false);
+    upload.name = "two kinds.png".into();
+    upload
+}
+
 fn png(pixels: &[u8], (width, height): (u32, u32), says: bool) -> Upload {
     let mut bytes = Vec::new();
     let mut encoder = png::Encoder::new(&mut bytes, width, height);
@@ -388,7 +412,47 @@ fn it_speaks_german() {
     let english = measures(&mut teacher, scan(&[60.0], true), &[]);
     let table = teacher.post("/do/take-leaves", &english.with(&[("name-1", "Hasel")]));
     assert!(table.contains("52-60 mm (2 seen)"), "one column, one source, whoever measured");
-    assert!(!table.contains("id=\"h-4\""), "no column came twice");
+    assert!(table.contains("Lappen") && !table.contains("Blättchen"));
+    assert!(table.contains("id=\"h-5\""), "how it looks, in two columns");
+    assert!(!table.contains("id=\"h-6\""), "no column came twice");
+}
+
+/// What the outlines say becomes columns where it tells the kinds apart, or where somebody ticks it.
+#[test]
+fn how_the_leaves_look_goes_into_the_table_where_it_is_ticked() {
+    let mut teacher = AtTheDesk::empty();
+    let found = measures(&mut teacher, scan_of_two_kinds(), &[("dpi", "254")]);
+    let names = [("name-1", "hazel"), ("name-2", "hazel"), ("name-3", "oak")];
+    let page = teacher.look("/measure/look", &found.with(&names));
+    let box_of = |id: &str| {
+        let tag = page.split('<').find(|tag| tag.contains(&format!("id=\"look-{id}\"")));
+        tag.map(|tag| tag.contains("checked"))
+    };
+    assert_eq!(box_of("leaf-edge"), Some(true), "hazel is toothed, oak is smooth");
+    assert_eq!(box_of("leaf-lobes"), Some(true));
+    assert_eq!(box_of("leaf-form"), Some(false), "both are in one piece");
+    assert_eq!(box_of("leaflets"), None, "nobody has any");
+    let columns = |table: &str| -> Vec<bool> {
+        ["edge", "lobes", "form of the leaf", "blade length"]
+            .map(|name| {
+                let mut heads = table.split("id=\"h-").skip(1);
+                heads.any(|head| head.split("</th>").next().is_some_and(|it| it.contains(name)))
+            })
+            .to_vec()
+    };
+    let fields = hidden(&page, "/do/take-leaves");
+    let fields: Vec<(&str, &str)> =
+        fields.iter().map(|(name, text)| (name.as_str(), text.as_str())).chain(names).collect();
+    let ticked = |ticks: &[(&'static str, &'static str)]| {
+        let mut teacher = AtTheDesk::empty();
+        teacher.post("/do/take-leaves", &[&fields[..], ticks].concat())
+    };
+    let (edge, form) = (("look", "leaf-edge"), ("look", "leaf-form"));
+    let table = ticked(&[edge, ("look", "leaf-lobes")]);
+    assert_eq!(columns(&table), [true, true, false, true]);
+    assert!(table.contains("value=\"toothed 2\"") && table.contains("value=\"smooth 1\""));
+    assert_eq!(columns(&ticked(&[form])), [false, false, true, true]);
+    assert_eq!(columns(&ticked(&[])), [false, false, false, true]);
 }
 
 #[test]

@@ -121,6 +121,12 @@ scan-one-leaf = Ein Blatt ist keine Spanne: Messt mehr Blätter dieser Art.
 scan-typed = Jemand hat „{ $typed }“ eingetippt, und das bleibt. Hakt das an, wenn stattdessen gelten soll, was gemessen wurde.
 scan-others = { $who } sagt: { $text }. Wo sich das unterscheidet, zeigt die Tabelle beides und ihr entscheidet.
 scan-does-not-fit = In der Spalte mit diesem Namen stehen keine Längen, deshalb kommt nichts hinein.
+scan-looks-title = Wie die Blätter aussehen
+scan-looks-why = Aus jedem Haken wird eine Spalte der Tabelle.
+scan-looks-ticked = Angehakt ist, was bei diesen Arten verschieden ist, und was die Tabelle schon fragt.
+scan-looks-of-one = Angehakt ist, was die meisten Schlüssel von Blättern fragen, und was die Tabelle schon fragt.
+scan-looks-compare = Vergleicht mit den Blättern: Ein Umriss kann täuschen.
+scan-other-words = In der Spalte „{ $column }“ stehen andere Wörter, deshalb kommt nichts hinein. Tippt dort, was passt.
 scan-left-out-names = { $count ->
     [one] 1 Blatt hat keinen Namen und wird weggelassen.
    *[other] { $count } Blätter haben keinen Namen und werden weggelassen.

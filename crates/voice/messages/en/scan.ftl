@@ -121,6 +121,12 @@ scan-one-leaf = One leaf is not a range: measure more leaves of this kind.
 scan-typed = Somebody typed “{ $typed }”, and that stays. Tick this to use what was measured instead.
 scan-others = { $who } says: { $text }. Where that differs, the table shows both and you choose.
 scan-does-not-fit = The column of this name does not hold lengths, so nothing goes into it.
+scan-looks-title = How the leaves look
+scan-looks-why = Each tick becomes a column of the table.
+scan-looks-ticked = Ticked is what differs between these kinds, and what the table asks already.
+scan-looks-of-one = Ticked is what most keys ask of leaves, and what the table asks already.
+scan-looks-compare = Compare with the leaves: an outline can deceive.
+scan-other-words = The column “{ $column }” has other words, so nothing goes into it. Type there what fits.
 scan-left-out-names = { $count ->
     [one] 1 leaf has no name and is left out.
    *[other] { $count } leaves have no name and are left out.

@@ -1,9 +1,13 @@
 //! What can be done to a leaf that is kept: it is judged, moved to another kind, described, taken
 //! out. Each is a fact of its own, and can be undone.
 
+use std::fmt::Display;
+
 use spinney_model::{
     CharacterId, Edit, Judged, KindId, SpecimenEdit, SpecimenField, SpecimenId,
 };
+
+use spinney_collection::rows;
 
 use crate::asked::Deed;
 use crate::forms::{At, Fact, Form};
@@ -102,6 +106,41 @@ pub(super) static DESCRIBE: Form<Of<Vec<(SpecimenField, String)>>> = Form {
         Ok(edits(at, of.leaf, new.collect(), PATH))
     },
 };
+
+/// What was measured on it is put right; what is left blank was not measured.
+pub(super) static MEASURE: Form<Of<Vec<(CharacterId, String)>>> = Form {
+    path: "/do/measure-leaf",
+    read: |at| {
+        let leaf = leaf(at)?;
+        let known = at.collection().specimens[&leaf].measured.keys().copied();
+        let sent = known.filter(|id| at.asked.sent(&measured_field(*id)));
+        let texts = sent.map(|id| Ok((id, at.asked.typed(&measured_field(id), LONGEST_NAME)?)));
+        Ok(Of { leaf, said: texts.collect::<Result<_, Refused>>()? })
+    },
+    rests_on: as_shown,
+    act: |of, at| {
+        let collection = at.collection();
+        let known = &collection.specimens[&of.leaf].measured;
+        let mut new = Vec::new();
+        for (character, text) in of.said {
+            if known.get(&character).is_some_and(|one| one.text == text) {
+                continue;
+            }
+            if !text.is_empty() && !rows::can_be_measured(collection, character, &text) {
+                let name = collection.character_name(character);
+                let texts: [(&str, &dyn Display); 2] = [("text", &text), ("name", &name)];
+                return Err(Refused::with(at.asked.tongue, "leaves-not-read", &texts));
+            }
+            new.push(SpecimenEdit::Measure { character, text, plus_minus: String::new() });
+        }
+        Ok(edits(at, of.leaf, new, PATH))
+    },
+};
+
+/// The name of the field in which a measurement is put right.
+pub(super) fn measured_field(character: CharacterId) -> String {
+    format!("measured-{}", character.0)
+}
 
 /// It leaves the collection.
 pub(super) static TAKE_OUT: Form<Of<()>> = Form {

@@ -26,7 +26,10 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         h1 dir="auto" { (title) " · " a href={"/finds/" (kind.0)} { (collection.name(kind)) } }
         div.one-leaf {
             (picture(t, collection, id))
-            div { (measured(t, collection, id, specimen, &own)) }
+            div {
+                (measured(t, collection, id, specimen, &own))
+                @if !specimen.measured.is_empty() { (put_right(t, collection, id, specimen, &own)) }
+            }
         }
         (described(t, id, specimen, &own))
         @if specimen.measured.values().any(|one| !one.counts()) { h2 { (t.say("leaves-what")) } }
@@ -59,6 +62,33 @@ fn measured(
                         None => {}
                     }
                 }
+            }
+        }
+    }
+}
+
+/// A field for each measurement, for whoever sees that it is wrong.
+fn put_right(
+    t: Tongue,
+    collection: &Collection,
+    id: SpecimenId,
+    specimen: &Specimen,
+    own: &str,
+) -> Markup {
+    html! {
+        details #put-right {
+            summary { (t.say("leaves-put-right")) }
+            p.quiet { (t.say("leaves-put-right-why")) }
+            form.about method="post" action=(deeds::MEASURE.path) {
+                (hidden(&[("leaf", &id.0), ("back", &own)]))
+                @for (at, one) in &specimen.measured {
+                    @let field = deeds::measured_field(*at);
+                    div.field {
+                        label for=(field) dir="auto" { (collection.character_name(*at)) }
+                        input id=(field) name=(field) value=(one.text) dir="auto" maxlength=(LONGEST_NAME);
+                    }
+                }
+                button.main #measured-keep { (t.say("finds-keep")) }
             }
         }
     }

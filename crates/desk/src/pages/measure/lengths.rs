@@ -38,5 +38,5 @@ pub(super) fn words(t: Tongue) -> Words {
         fields.into_iter().filter(own).collect()
     });
     let sources = measured_sources(t);
-    Words { columns, fields, sources }
+    Words { columns, fields, tongue: t, sources }
 }

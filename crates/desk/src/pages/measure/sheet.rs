@@ -19,6 +19,7 @@ use spinney_model::{
 };
 use spinney_press::picture;
 use spinney_voice::Tongue;
+use spinney_voice::starters::{Look, SEEN};
 
 use crate::asked::Asked;
 use crate::request::Upload;
@@ -92,6 +93,8 @@ pub(super) struct Leaf {
     pub(super) notes: Vec<LeafNote>,
     /// How it is made, in the language of whoever measured it: `7 lobes · edge toothed`.
     pub(super) form: String,
+    /// What its outline answers of the questions of [`SEEN`].
+    pub(super) looks: [Option<Look>; SEEN.len()],
     /// Outline, midrib, width, stalk, and where stalk and blade are cut apart; in pixels. Points of the
     /// outline are about one apart.
     pub(super) lines: [Vec<[f64; 2]>; 5],
@@ -258,6 +261,7 @@ impl Leaf {
             measures: measures.collect(),
             notes: leaf.notes.clone(),
             form: form_in_words(t, &leaf.form),
+            looks: SEEN.map(|question| Look::of(&leaf.form, question)),
             drawn: spinney_draw::of_measured(lines, &leaf.form, mm)
                 .and_then(|drawing| spinney_press::lines::kept(&drawing)),
             lines: all,

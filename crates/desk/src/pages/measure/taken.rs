@@ -8,8 +8,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
 use spinney_collection::Collection;
-use spinney_collection::measured::{LENGTHS, Named, OfKind, Plan, Ranged, Shown};
+use spinney_collection::measured::{About, LENGTHS, Named, OfKind, Plan, Ranged, Shown};
 use spinney_model::{KeptDrawing, KindEdit, SpecimenField};
+use spinney_voice::starters::SEEN;
 
 use crate::asked::{Asked, Deed, What};
 use crate::desk::Desk;
@@ -49,7 +50,7 @@ fn named(asked: &Asked<'_>, sheet: &Sheet) -> Result<Vec<Option<Named>>, Refused
             (SpecimenField::Part, of_leaf("part")?),
         ];
         let is_named = !kind.is_empty() && kind != NOBODY_KNOWS;
-        Ok(is_named.then_some(Named { kind, lengths, fields }))
+        Ok(is_named.then_some(Named { kind, lengths, looks: leaf.looks, fields }))
     };
     let named: Vec<Option<Named>> =
         sheet.now.leaves.iter().map(leaf).collect::<Result<_, _>>()?;
@@ -106,9 +107,10 @@ pub(super) fn page(
         form.taking method="post" action=(TAKE.path) enctype="multipart/form-data" {
             (hidden(&[("back", &"/measure")]))
             (leaves::carried(asked, sheet, None))
+            (looks(asked, &plan))
             ul.taken-kinds {
                 @for (at, kind) in plan.kinds.iter().enumerate() {
-                    (of_kind(desk, asked, sheet, (at, kind)))
+                    (of_kind(desk, asked, (sheet, &plan), (at, kind)))
                 }
             }
             @if here > 0 { p.quiet { (t.count("scan-here-already", here)) } }
@@ -130,7 +132,7 @@ pub(super) fn page(
 fn of_kind(
     desk: &Desk,
     asked: &Asked<'_>,
-    sheet: &Sheet,
+    (sheet, plan): (&Sheet, &Plan),
     (at, kind): (usize, &OfKind),
 ) -> Markup {
     let t = asked.tongue;
@@ -153,12 +155,92 @@ fn of_kind(
                     }
                 }
                 @for range in &kind.ranges { (ranged(asked, at, range)) }
+                @if !kind.looks.is_empty() { (looked(asked, plan, (at, kind))) }
                 @if let Some((leaf, drawing)) = first.and_then(|leaf| Some((leaf, sheet.drawing(leaf)?))) {
                     (as_drawing(asked, at, leaf.number, drawing, draw_words(&desk.history.now, kind)))
                 }
                 @if kind.ranges.iter().any(|one| one.fits && one.together.leaves == 1) {
                     p.finding.look { (t.say("scan-one-leaf")) }
                 }
+            }
+        }
+    }
+}
+
+/// What the outlines say besides lengths: a tick for each question that is to become a column.
+fn looks(asked: &Asked<'_>, plan: &Plan) -> Markup {
+    let t = asked.tongue;
+    let all = plan.looks();
+    let ticked = ticked(asked, plan);
+    html! {
+        @if !all.is_empty() {
+            fieldset.how-they-look {
+                legend { (t.say("scan-looks-title")) }
+                p.quiet {
+                    (t.say("scan-looks-why")) " "
+                    (t.say(if plan.kinds.len() == 1 { "scan-looks-of-one" } else { "scan-looks-ticked" })) " "
+                    (t.say("scan-looks-compare"))
+                }
+                input type="hidden" name="looks-shown" value="1";
+                @for (look, states) in &all {
+                    @let id = format!("look-{}", SEEN[*look]);
+                    p.choice {
+                        input id=(id) type="checkbox" name="look" value=(SEEN[*look]) checked[ticked.contains(look)];
+                        label for=(id) dir="auto" { span { strong { (plan.name_of(*look, t)) ":" } " " (states.join(", ")) } }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The questions that are ticked; of a page that nobody has ticked anything on, those that are wanted.
+fn ticked(asked: &Asked<'_>, plan: &Plan) -> BTreeSet<usize> {
+    let sent: BTreeSet<&str> = asked.request.fields("look").collect();
+    let fresh = asked.request.field("looks-shown").is_empty();
+    let is_ticked = |look: &usize| match fresh {
+        true => plan.is_wanted(*look),
+        false => sent.contains(SEEN[*look]),
+    };
+    (0..SEEN.len()).filter(is_ticked).collect()
+}
+
+/// How the leaves of a kind look, and what becomes of what is typed of it.
+fn looked(asked: &Asked<'_>, plan: &Plan, (at, kind): (usize, &OfKind)) -> Markup {
+    let t = asked.tongue;
+    let asked_of = kind.looks.iter().filter(|one| one.is_asked());
+    html! {
+        p.looks dir="auto" {
+            @for (nth, one) in asked_of.enumerate() {
+                @if nth > 0 { " · " }
+                strong { (plan.name_of(one.look, t)) ":" } " " (one.now)
+            }
+        }
+        @for one in &kind.looks {
+            @let name = plan.name_of(one.look, t);
+            @if !one.fits {
+                p.quiet dir="auto" { (t.with("scan-other-words", &[("column", &name)])) }
+            } @else if !one.typed.is_empty() && one.typed != one.now {
+                (typed(asked, (at, About::Look(one.look)), &one.typed, Some(&name)))
+            } @else {
+                @for (who, text) in &one.others {
+                    p.quiet dir="auto" { strong { (name) ":" } " " (t.with("scan-others", &[("who", who), ("text", text)])) }
+                }
+            }
+        }
+    }
+}
+
+/// What is typed stays, unless this is ticked.
+fn typed(asked: &Asked<'_>, of: (usize, About), typed: &str, name: Option<&str>) -> Markup {
+    let id = instead_field(of);
+    html! {
+        p.choice {
+            input type="checkbox" id=(id) name="instead" value=(id)
+                checked[asked.request.fields("instead").any(|sent| sent == id)];
+            label for=(id) dir="auto" {
+                @if let Some(name) = name { strong { (name) ":" } " " }
+                (asked.tongue.with("scan-typed", &[("typed", &typed)]))
             }
         }
     }
@@ -204,7 +286,6 @@ fn ranged(asked: &Asked<'_>, kind: usize, one: &Ranged) -> Markup {
     let what = name_of(t, one.length);
     let leaves = one.together.leaves as usize;
     let range = one.together.text().replace('-', "–");
-    let id = instead_field(kind, one.length);
     html! {
         p {
             strong { (what) ":" } " "
@@ -216,11 +297,7 @@ fn ranged(asked: &Asked<'_>, kind: usize, one: &Ranged) -> Markup {
             } @else { (t.say("scan-does-not-fit")) }
         }
         @if one.fits && !one.typed.is_empty() {
-            p.choice {
-                input type="checkbox" id=(id) name="instead" value=(id)
-                    checked[asked.request.fields("instead").any(|sent| sent == id)];
-                label for=(id) dir="auto" { (t.with("scan-typed", &[("typed", &one.typed)])) }
-            }
+            (typed(asked, (kind, About::Length(one.length)), &one.typed, None))
         } @else if one.fits {
             @for (who, text) in &one.others {
                 p.quiet dir="auto" { (t.with("scan-others", &[("who", who), ("text", text)])) }
@@ -229,8 +306,11 @@ fn ranged(asked: &Asked<'_>, kind: usize, one: &Ranged) -> Markup {
     }
 }
 
-fn instead_field(kind: usize, length: usize) -> String {
-    format!("instead-{kind}-{length}")
+fn instead_field((kind, of): (usize, About)) -> String {
+    match of {
+        About::Length(length) => format!("instead-{kind}-{length}"),
+        About::Look(look) => format!("instead-{kind}-{}", SEEN[look]),
+    }
 }
 
 /// Whether a kind has neither a picture nor a drawing yet.
@@ -255,18 +335,25 @@ pub(super) static TAKE: Form<Sheet> = Form {
 
 fn take(sheet: &Sheet, at: &At<'_>) -> Result<Deed, Refused> {
     let (asked, collection) = (at.asked, at.collection());
-    let (leaves, _) = not_here(asked, collection, sheet)?;
+    let (mut leaves, _) = not_here(asked, collection, sheet)?;
     let words = words(asked.tongue);
+    let ticked = ticked(asked, &Plan::of(collection, &words, &leaves));
+    for leaf in leaves.iter_mut().flatten() {
+        for (look, said) in leaf.looks.iter_mut().enumerate() {
+            *said = said.filter(|_| ticked.contains(&look));
+        }
+    }
     at.holds(&Fact::new(
         |state| Plan::of(state.collection, &words, &leaves).rests_on(),
         |at| at.asked.refused("scan-moved"),
     ))?;
     let plan = Plan::of(collection, &words, &leaves);
     let sent: BTreeSet<&str> = asked.request.fields("instead").collect();
-    let all =
-        (0..plan.kinds.len()).flat_map(|kind| (0..LENGTHS.len()).map(move |at| (kind, at)));
-    let instead =
-        all.filter(|(kind, at)| sent.contains(instead_field(*kind, *at).as_str())).collect();
+    let all = (0..plan.kinds.len()).flat_map(|kind| {
+        let lengths = (0..LENGTHS.len()).map(About::Length);
+        lengths.chain((0..SEEN.len()).map(About::Look)).map(move |of| (kind, of))
+    });
+    let instead = all.filter(|of| sent.contains(instead_field(*of).as_str())).collect();
     let mut kept: BTreeMap<String, Vec<u8>> = BTreeMap::new();
     let mut keep = |bytes: Vec<u8>| {
         let name = pictures::name(&bytes);
@@ -294,9 +381,6 @@ fn take(sheet: &Sheet, at: &At<'_>) -> Result<Deed, Refused> {
     let edits = plan.edits(collection, &words, (&leaves, &shown), &instead);
     let edits = edits.map_err(|odd| odd_unit(asked.tongue, &odd))?;
     small_enough(collection, asked, &edits)?;
-    let to = match plan.kinds.iter().any(|kind| kind.ranges.iter().any(|one| one.fits)) {
-        true => "/table",
-        false => "/finds",
-    };
+    let to = if plan.has_columns() { "/table" } else { "/finds" };
     Ok(Deed { pictures: kept.into_values().collect(), ..Deed::edits(edits, to) })
 }

@@ -6,6 +6,7 @@
 use spinney_exchange::{drawn, mends};
 use spinney_model::limits::{PICTURE_PIXELS, SCREENS_LEAVES};
 use spinney_model::{Aside, Doubt, LeafNote, LeftOut, Measurand, Mend, NoScale, PictureScale};
+use spinney_voice::starters::{Look, SEEN};
 
 use super::{LONGEST_FORM, LONGEST_NAME, Leaf, Sheet, There};
 use crate::request::Request;
@@ -43,6 +44,7 @@ impl Sheet {
         for leaf in &self.found.leaves {
             fields.push((format!("leaf-{}", leaf.number), leaf.in_words()));
             fields.push((format!("form-{}", leaf.number), leaf.form.clone()));
+            fields.push((format!("looks-{}", leaf.number), looks_in_words(&leaf.looks)));
             fields.push((format!("cut-{}", leaf.number), leaf.picture.clone()));
             let drawn = leaf.drawn.as_ref().map(drawn::write);
             fields.extend(drawn.map(|text| (format!("drawn-{}", leaf.number), text)));
@@ -71,8 +73,10 @@ impl Sheet {
                 let picture = request.field(&format!("cut-{number}"));
                 let leaf = Leaf::of_words(number, said, (size, picture))?;
                 let form = request.field(&format!("form-{number}"));
+                let looks = looks_of_words(request.field(&format!("looks-{number}")))?;
                 let drawn = drawn::read(request.field(&format!("drawn-{number}")));
-                Some(Leaf { form: form.chars().take(LONGEST_FORM).collect(), drawn, ..leaf })
+                let form = form.chars().take(LONGEST_FORM).collect();
+                Some(Leaf { form, looks, drawn, ..leaf })
             };
             (!said.is_empty()).then(leaf)
         };
@@ -146,11 +150,37 @@ impl Leaf {
             measures: (measures.len() == Measurand::ALL.len()).then_some(measures)?,
             notes: notes.collect::<Option<_>>()?,
             form: String::new(),
+            looks: [None; SEEN.len()],
             drawn: None,
             lines: lines.try_into().ok().filter(|_| outlined)?,
             picture: base64(picture)?,
         })
     }
+}
+
+/// What a leaf answers, question by question: the place of a state, `x` and how many, `n/a` or `-`.
+fn looks_in_words(looks: &[Option<Look>; SEEN.len()]) -> String {
+    let word = |look: &Option<Look>| match look {
+        None => "-".to_owned(),
+        Some(Look::State(at)) => at.to_string(),
+        Some(Look::Count(count)) => format!("x{count}"),
+        Some(Look::NotThere) => "n/a".to_owned(),
+    };
+    looks.iter().map(word).collect::<Vec<_>>().join(" ")
+}
+
+/// None: these are no such words.
+fn looks_of_words(words: &str) -> Option<[Option<Look>; SEEN.len()]> {
+    let look = |word: &str| match word {
+        "-" => Some(None),
+        "n/a" => Some(Some(Look::NotThere)),
+        _ => Some(Some(match word.strip_prefix('x') {
+            Some(count) => Look::Count(count.parse().ok()?),
+            None => Look::State(word.parse().ok()?),
+        })),
+    };
+    let looks: Vec<_> = words.split(' ').map(look).collect::<Option<_>>()?;
+    looks.try_into().ok()
 }
 
 /// A line as tenths of a pixel: its first point, then from each to the next. Outlines have thousands.
