@@ -1,7 +1,9 @@
 // How fast the pocket page is on a slow machine, and what it holds.
 //
 //   node bench/pocket/figures.mjs PAGE.html [--modules DIR] [--chromium PATH] [--runs N] [--slow 4]
+//                                 [--scan SCAN.jpg]
 //
+// With --scan it also measures the leaves of that scan (crates/desk/examples/drawn_scan.rs draws one).
 // A slow machine: the whole browser in a control group of the kernel that has a quarter of the time of
 // all cores (as root, control groups of version 1); --slow 1 leaves it as it is. Each figure is the median
 // of N runs, each in a new profile on the disk; times are those of the page's own clock. Machines differ, and
@@ -47,6 +49,16 @@ const press = (tab, selector) => tab.evaluate((selector) => new Promise((done) =
     .observe(document.documentElement, { attributes: true, attributeFilter: ["data-shown"] });
   document.querySelector(selector).click();
 }), selector);
+
+/** Begins to watch for tasks that keep the page from hearing a hand. */
+const watchTasks = (tab) => tab.evaluate(() => {
+  new PerformanceObserver((all) => {
+    for (const { duration } of all.getEntries()) globalThis.longest = Math.max(globalThis.longest ?? 0, duration);
+  }).observe({ type: "longtask" });
+});
+
+/** The longest of them since, in ms; the browser reports none below 50. */
+const longestTask = (tab) => tab.evaluate(() => globalThis.longest ?? 0);
 
 /** How long fifty million steps of a loop take, in ms. */
 const yardstick = (tab) => tab.evaluate(() => {
@@ -129,11 +141,7 @@ for (let run = 0; run < Number(options.runs); run += 1) {
   await tab.fill("#table", table);
   await press(tab, "#take-table-button");
   await go(tab, "/heaps");
-  await tab.evaluate(() => {
-    new PerformanceObserver((all) => {
-      for (const { duration } of all.getEntries()) globalThis.longest = Math.max(globalThis.longest ?? 0, duration);
-    }).observe({ type: "longtask" });
-  });
+  await watchTasks(tab);
   await tab.evaluate(() => document.querySelectorAll("details").forEach((one) => { one.open = true; }));
   await tab.fill("#key-name", "Ours");
   await press(tab, "form:has(#key-name) button");
@@ -141,7 +149,15 @@ for (let run = 0; run < Number(options.runs); run += 1) {
     await press(tab, "nav a[href^='#/words']");
     note("/heaps of 20 x 20", await press(tab, "nav a[href^='#/heaps']"));
   }
-  note("longest task on the page, after it had opened", await tab.evaluate(() => globalThis.longest ?? 0));
+  note("longest task on the page, after it had opened", await longestTask(tab));
+  if (options.scan) {
+    await go(tab, "/measure");
+    await watchTasks(tab);
+    await tab.setInputFiles("#scan", options.scan);
+    note("from a scan to its cards", await press(tab, "#measure-do"));
+    note("leaves found", await tab.locator(".leaf-card").count());
+    note("longest task on the page meanwhile", await longestTask(tab));
+  }
   await context.close();
 }
 rmSync(folder, { recursive: true, force: true });

@@ -38,7 +38,7 @@ const LONGEST: f64 = 1e6;
 
 /// A column that leaves can say something in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum About {
+pub enum ColumnOf {
     /// One of [`LENGTHS`], by its place.
     Length(usize),
     /// A question of [`SEEN`], by its place.
@@ -162,7 +162,7 @@ impl Plan {
         });
         let source = source(collection, &words.sources);
         let said = laid::said(collection, laid.as_ref());
-        let looks = looks::columns(collection, words.tongue);
+        let looks = looks::columns(collection, laid.as_ref(), words.tongue);
         let mut plan = Self { kinds: Vec::new(), columns, looks, source };
         let mut places = BTreeMap::new();
         for (at, leaf) in leaves.iter().enumerate() {
@@ -182,9 +182,8 @@ impl Plan {
             });
             plan.kinds[at].ranges = ranges.collect();
             let kind = &plan.kinds[at];
-            let looked = (0..SEEN.len()).filter_map(|look| {
-                plan.looked((collection, laid.as_ref(), &said), leaves, kind, look)
-            });
+            let looked =
+                (0..SEEN.len()).filter_map(|look| plan.looked(&said, leaves, kind, look));
             plan.kinds[at].looks = looked.collect();
         }
         plan
@@ -256,7 +255,14 @@ impl Plan {
             format!("{:?} {:?} {cells:?}", kind.id, kind.name)
         };
         let kinds: Vec<String> = self.kinds.iter().map(kind).collect();
-        format!("{:?} {:?} {kinds:?}", self.columns, self.looks.each_ref().map(|one| one.id))
+        let said = self.kinds.iter().flat_map(|kind| &kind.looks);
+        let columns: BTreeSet<_> = said
+            .map(|one| {
+                let column = &self.looks[one.look];
+                (one.look, column.id, column.id.map(|_| column.t.tag()))
+            })
+            .collect();
+        format!("{:?} {columns:?} {kinds:?}", self.columns)
     }
 
     /// The edits that take it in. `instead` says of which kinds (by their places) and columns
@@ -268,7 +274,7 @@ impl Plan {
         collection: &Collection,
         words: &Words,
         (leaves, shown): (&[Option<Named>], &[Shown]),
-        instead: &BTreeSet<(usize, About)>,
+        instead: &BTreeSet<(usize, ColumnOf)>,
     ) -> Result<Vec<Edit>, OddUnit> {
         let sheets = self.sheets(collection, words);
         let mut edits = intake::take_in(collection, &sheets, &self.source)?.edits;
@@ -303,15 +309,14 @@ impl Plan {
     }
 
     /// The columns in which what is typed of a kind goes, since what was measured is to count.
-    fn taken_back(&self, at: usize, instead: &BTreeSet<(usize, About)>) -> Vec<CharacterId> {
+    fn taken_back(&self, at: usize, instead: &BTreeSet<(usize, ColumnOf)>) -> Vec<CharacterId> {
         let kind = &self.kinds[at];
         let lengths = kind.ranges.iter().map(|one| {
-            (About::Length(one.length), self.columns[one.length], one.fits, &one.typed)
+            (ColumnOf::Length(one.length), self.columns[one.length], one.fits, &one.typed)
         });
-        let looks = kind
-            .looks
-            .iter()
-            .map(|one| (About::Look(one.look), self.looks[one.look].id, one.fits, &one.typed));
+        let looks = kind.looks.iter().map(|one| {
+            (ColumnOf::Look(one.look), self.looks[one.look].id, one.fits, &one.typed)
+        });
         lengths
             .chain(looks)
             .filter(|(into, _, fits, typed)| {
@@ -323,7 +328,7 @@ impl Plan {
 
     /// The columns that leaves say something in, in the order of the table; those that these edits
     /// make among them.
-    fn columns_after(&self, edits: &[Edit]) -> BTreeMap<About, CharacterId> {
+    fn columns_after(&self, edits: &[Edit]) -> BTreeMap<ColumnOf, CharacterId> {
         let mut made = edits.iter().filter_map(|edit| match edit {
             Edit::Character(id, CharacterEdit::Add(_)) => Some(*id),
             _ => None,
@@ -334,10 +339,10 @@ impl Plan {
             .collect()
     }
 
-    fn column(&self, into: About) -> Option<CharacterId> {
+    fn column(&self, into: ColumnOf) -> Option<CharacterId> {
         match into {
-            About::Length(at) => self.columns[at],
-            About::Look(at) => self.looks[at].id,
+            ColumnOf::Length(at) => self.columns[at],
+            ColumnOf::Look(at) => self.looks[at].id,
         }
     }
 
@@ -348,7 +353,7 @@ impl Plan {
         id: KindId,
         leaf: &Named,
         picture: Option<String>,
-        columns: &BTreeMap<About, CharacterId>,
+        columns: &BTreeMap<ColumnOf, CharacterId>,
     ) -> Vec<SpecimenEdit> {
         let source = (SpecimenField::Source, self.source.clone());
         let said = std::iter::once(&source).chain(&leaf.fields);
@@ -357,7 +362,7 @@ impl Plan {
         let measured = leaf.lengths.iter().enumerate().filter_map(|(at, length)| {
             let fits = kind.ranges.iter().any(|one| one.length == at && one.fits);
             let (mm, off) = (*length).filter(|_| fits)?;
-            let character = *columns.get(&About::Length(at))?;
+            let character = *columns.get(&ColumnOf::Length(at))?;
             let text = format!("{} {UNIT}", tenths(mm));
             let plus_minus = tenths(off.max(0.1)).to_string();
             Some(SpecimenEdit::Measure { character, text, plus_minus })
@@ -365,7 +370,7 @@ impl Plan {
         let looks = leaf.looks.iter().enumerate().filter_map(|(at, look)| {
             let fits = kind.looks.iter().any(|one| one.look == at && one.fits);
             let text = self.looks[at].text((*look).filter(|_| fits)?)?;
-            let (character, plus_minus) = (*columns.get(&About::Look(at))?, String::new());
+            let (character, plus_minus) = (*columns.get(&ColumnOf::Look(at))?, String::new());
             Some(SpecimenEdit::Measure { character, text, plus_minus })
         });
         std::iter::once(SpecimenEdit::Add(id))
@@ -378,7 +383,7 @@ impl Plan {
 
     /// The columns that leaves say something in, and that are there or may be, in the order of the
     /// table: how a leaf looks, then how long it is.
-    fn wanted(&self) -> Vec<About> {
+    fn wanted(&self) -> Vec<ColumnOf> {
         let looks = (0..SEEN.len()).filter(|at| {
             let fits = |one: &Looked| one.look == *at && one.fits;
             self.kinds.iter().any(|kind| kind.looks.iter().any(fits))
@@ -387,44 +392,41 @@ impl Plan {
             let fits = |one: &Ranged| one.length == *at && one.fits;
             self.kinds.iter().any(|kind| kind.ranges.iter().any(fits))
         });
-        looks.map(About::Look).chain(lengths.map(About::Length)).collect()
+        looks.map(ColumnOf::Look).chain(lengths.map(ColumnOf::Length)).collect()
     }
 
     /// The columns and kinds that leaves need, as a table without numbers that comes in.
     fn sheets(&self, collection: &Collection, words: &Words) -> TypedSheets {
         let wanted = self.wanted();
-        let name = |into: About| match (self.column(into), into) {
+        let name = |into: ColumnOf| match (self.column(into), into) {
             (Some(id), _) => collection.character_name(id).to_owned(),
-            (None, About::Length(at)) => words.columns[at].first().cloned().unwrap_or_default(),
-            (None, About::Look(at)) => self.looks[at].of.name(words.tongue),
+            (None, ColumnOf::Length(at)) => {
+                words.columns[at].first().cloned().unwrap_or_default()
+            }
+            (None, ColumnOf::Look(at)) => self.looks[at].of.name(words.tongue),
         };
-        let column = |into: &About| {
+        let column = |into: &ColumnOf| {
             let name = name(*into);
             match into {
-                About::Length(_) => {
+                ColumnOf::Length(_) => {
                     TypedColumn { heading: format!("{name} ({UNIT})"), name, unit: Some(UNIT) }
                 }
-                About::Look(_) => TypedColumn { heading: name.clone(), name, unit: None },
+                ColumnOf::Look(_) => TypedColumn { heading: name.clone(), name, unit: None },
             }
         };
-        // A question that hangs on another is asked so where that one is in the table, too.
+        // A question that hangs on another says so where that one is in the table, too.
         let governed = |at: usize| {
-            let governor = self.looks[at].of.governor();
-            governor.is_some_and(|governor| {
-                let of = |look: usize| self.looks[look].of.id == governor.id;
-                (0..SEEN.len()).filter(|look| of(*look)).any(|look| {
-                    let there = self.looks[look].id;
-                    let called = |id| folded(collection.character_name(id));
-                    match there {
-                        Some(id) => called(id) == folded(&governor.name(words.tongue)),
-                        None => wanted.contains(&About::Look(look)),
-                    }
-                })
+            let governor = self.looks[at].of.governor().map(|governor| governor.id);
+            self.looks.iter().enumerate().any(|(other, column)| match column.id {
+                Some(_) => self.looks[at].is_governed_by(column, words.tongue),
+                None => {
+                    governor == Some(column.of.id) && wanted.contains(&ColumnOf::Look(other))
+                }
             })
         };
-        let fields = |into: About| match into {
-            About::Length(at) => words.fields[at].clone(),
-            About::Look(at) => self.looks[at].of.fields(words.tongue, governed(at)),
+        let fields = |into: ColumnOf| match into {
+            ColumnOf::Length(at) => words.fields[at].clone(),
+            ColumnOf::Look(at) => self.looks[at].of.fields(words.tongue, governed(at)),
         };
         let row = |kind: &OfKind| (kind.name.clone(), vec![String::new(); wanted.len()]);
         let fresh = wanted.iter().filter(|into| self.column(**into).is_none());

@@ -14,7 +14,7 @@ use spinney_model::{
     Scale, SpecimenField, SpecimenId, Specimens, Spread, SpreadOf, Taxon, TaxonIx, Unit, Value,
 };
 
-use crate::laid::{Meaning, Meanings, described, folded};
+use crate::laid::{Laid, Meaning, Meanings, described, folded};
 use crate::{Collection, Specimen};
 
 /// The specimens of a collection as a table.
@@ -162,18 +162,65 @@ impl Rows {
     }
 }
 
-/// Whether a text can be what was measured on a specimen: the column reads it, and reads all that was
-/// measured there before as it did.
-pub fn can_be_measured(collection: &Collection, at: CharacterId, text: &str) -> bool {
-    let of_column = |one: &Specimen| Some(one.measured.get(&at)?.text.clone());
-    let before: Vec<String> = collection.specimens.values().filter_map(of_column).collect();
+/// What was measured on specimens, counts, and cannot be read any more, since its column was changed:
+/// on which of them, and where.
+pub fn unread(collection: &Collection, rows: Option<&Rows>) -> Vec<(SpecimenId, CharacterId)> {
+    let row = |id: SpecimenId| rows?.ids.iter().position(|known| *known == id).map(TaxonIx);
+    let column = |at: CharacterId| {
+        rows?.characters.iter().position(|known| *known == at).map(CharacterIx)
+    };
+    let is_read = |id: SpecimenId, at: CharacterId| {
+        let cell = |rows: &Rows| Some(rows.specimens.finds.cell(row(id)?, column(at)?).clone());
+        rows.and_then(cell).is_some_and(|cell| cell.value != Value::Unknown)
+    };
+    let there = collection.specimens.iter();
+    let there = there.filter(|(_, one)| collection.kinds.contains_key(&one.kind));
+    let all = there.flat_map(|(id, one)| {
+        let counts = one.measured.iter().filter(|(_, what)| what.counts());
+        counts.map(move |(at, _)| (*id, *at))
+    });
+    all.filter(|(id, at)| !is_read(*id, *at)).collect()
+}
+
+/// Whether a text can be what was measured on a specimen: one number or state, which the column reads
+/// as it reads what was measured on the others. A column that has states gets no other that way.
+pub fn can_be_measured(
+    collection: &Collection,
+    (specimen, at): (SpecimenId, CharacterId),
+    text: &str,
+) -> bool {
+    let others = collection.specimens.iter().filter(|(id, _)| **id != specimen);
+    let before: Vec<String> =
+        others.filter_map(|(_, one)| Some(one.measured.get(&at)?.text.clone())).collect();
     let meanings = |texts: Vec<String>| {
         Meanings::of(collection, &BTreeMap::new(), BTreeMap::from([(at, texts)]))
     };
     let was = meanings(before.clone());
     let is = meanings(before.iter().cloned().chain([text.to_owned()]).collect());
     let same = |one: &String| is.of_text(at, one) == was.of_text(at, one);
-    !matches!(is.of_text(at, text), Meaning::Unread(_)) && before.iter().all(same)
+    let fits = match is.of_text(at, text) {
+        Meaning::Unread(_) => false,
+        Meaning::Other(value) => number(&value).is_some() || value == Value::DoesNotApply,
+        Meaning::States(said) => {
+            let known = states(collection, at);
+            said.len() == 1
+                && (known.is_empty() || said.keys().all(|state| known.contains(state)))
+        }
+    };
+    fits && before.iter().all(same)
+}
+
+/// The states of a column, their names folded; none: it has no states yet.
+fn states(collection: &Collection, at: CharacterId) -> BTreeSet<String> {
+    let laid = Laid::of(collection);
+    let scale = laid.as_ref().and_then(|laid| {
+        let at = laid.character(at)?;
+        Some(&laid.matrix.character(at).scale)
+    });
+    match scale {
+        Some(Scale::Words { states }) => states.iter().map(|state| folded(state)).collect(),
+        Some(Scale::Counts | Scale::Measure { .. }) | None => BTreeSet::new(),
+    }
 }
 
 /// The one number of a find.

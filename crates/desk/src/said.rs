@@ -37,6 +37,16 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
     if let Edit::BackTo(_) = first {
         return one(t, before, first);
     }
+    if let Edit::Specimen(id, SpecimenEdit::Measure { .. }) = first {
+        let of_it = |edit: &Edit| matches!(edit, Edit::Specimen(of, SpecimenEdit::Measure { .. }) if of == id);
+        if rest.iter().all(of_it) {
+            return t.count_with(
+                "said-and-more",
+                rest.len(),
+                &[("first", &one(t, before, first))],
+            );
+        }
+    }
     if let Some((said, kinds)) = leaves(t, before, first, rest) {
         return t.with(said, &[("kinds", &spinney_voice::all(t, &kinds))]);
     }
@@ -165,9 +175,16 @@ fn of_specimen(t: Tongue, before: &Collection, id: SpecimenId, edit: &SpecimenEd
     match edit {
         SpecimenEdit::Add(kind) => with("said-leaf", &of(*kind)),
         SpecimenEdit::OfKind(kind) => with("said-leaf-of-kind", &of(*kind)),
-        SpecimenEdit::Describe(..)
-        | SpecimenEdit::Picture(_)
-        | SpecimenEdit::Measure { .. } => with("said-leaf-described", &kind),
+        SpecimenEdit::Describe(..) | SpecimenEdit::Picture(_) => {
+            with("said-leaf-described", &kind)
+        }
+        SpecimenEdit::Measure { character, text, .. } => {
+            let name = before.character_name(*character);
+            let texts: [(&str, &dyn std::fmt::Display); 4] =
+                [("number", &number), ("kind", &kind), ("character", &name), ("text", text)];
+            let cleared = text.is_empty();
+            t.with(if cleared { "said-leaf-cleared" } else { "said-leaf-measured" }, &texts)
+        }
         SpecimenEdit::Judge { judged, .. } => {
             let message = match judged {
                 Some(Judged::Right) => "said-leaf-right",

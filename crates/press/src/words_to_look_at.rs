@@ -12,6 +12,8 @@ use std::collections::BTreeSet;
 
 use spinney_model::{Drawing, DrawnWord, Figure, Scale, TaxonIx, Value};
 
+use spinney_voice::starters::seen_in;
+
 use crate::glossary::{self, Entry};
 use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::flow::Flow;
@@ -65,6 +67,10 @@ fn of_ours<'a>(
     fresh.into_iter().chain(again).find_map(|taxon| {
         let (leaf, _) = booklet.drawn.of_kind(taxon).filter(|(_, of_leaf)| *of_leaf)?;
         let says = matrix.character_indices().any(|at| {
+            // Of other columns an outline shows nothing: not the cone, not the bud.
+            if seen_in(&matrix.character(at).name).is_none() {
+                return false;
+            }
             let Scale::Words { states, .. } = &matrix.character(at).scale else { return false };
             let Value::States(seen) = &matrix.cell(taxon, at).value else { return false };
             let [(only, _)] = seen[..] else { return false };

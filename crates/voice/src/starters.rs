@@ -14,7 +14,7 @@ use spinney_model::CharacterField as Field;
 
 use crate::Tongue;
 
-pub use looks::{Look, SEEN};
+pub use looks::{Look, SEEN, seen_in};
 
 /// What a question is about; the questions of a group are offered together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -304,6 +304,14 @@ impl Starter {
         self.when.and_then(|(id, _)| Self::named(id))
     }
 
+    /// The same, and the states of it of which this can be asked.
+    pub fn governing(&self, t: Tongue) -> Option<(&'static Self, Vec<String>)> {
+        let (id, of) = self.when?;
+        let governor = Self::named(id)?;
+        let states = governor.states(t);
+        Some((governor, of.iter().map(|at| states[*at].clone()).collect()))
+    }
+
     /// The fields of its sheet, but its name. `governed`: the one that it hangs on is in the table, by the
     /// name that it has in this language.
     pub fn fields(&self, t: Tongue, governed: bool) -> Vec<(Field, String)> {
@@ -318,10 +326,8 @@ impl Starter {
             Holds::YesNo => String::new(),
             _ => t.with(&format!("start-{}-question", self.id), &[("state", &"{}")]),
         };
-        let when = self.when.filter(|_| governed).map_or_else(String::new, |(id, of)| {
-            let governor = Self::named(id).expect("who governs is in the list");
-            let states = governor.states(t);
-            let of: Vec<_> = of.iter().map(|at| states[*at].clone()).collect();
+        let governing = self.governing(t).filter(|_| governed);
+        let when = governing.map_or_else(String::new, |(governor, of)| {
             // The sheet's own words, which its reader knows in every language.
             format!("{} = {}", governor.name(t), of.join(" or "))
         });

@@ -11,8 +11,8 @@ use spinney_voice::Tongue;
 use spinney_voice::starters::{Look, SEEN, Starter};
 
 use super::{Named, OfKind, Plan};
-use crate::Collection;
 use crate::laid::{Laid, folded};
+use crate::{Collection, Sayings};
 
 /// What the leaves of a kind look like in one column.
 #[derive(Clone, Debug, PartialEq)]
@@ -21,10 +21,8 @@ pub struct Looked {
     pub look: usize,
     /// What the leaves of this picture say.
     pub said: BTreeSet<Look>,
-    /// The same as a cell is typed.
-    pub now: String,
-    /// How many of them say it.
-    pub leaves: u32,
+    /// The same as it is typed, a text an answer.
+    pub now: Vec<String>,
     /// What leaves said that were measured before, as it stands there.
     pub before: String,
     /// What the table itself says, which decides; empty: nothing.
@@ -36,7 +34,7 @@ pub struct Looked {
 }
 
 /// The column of a question.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub(super) struct Column {
     /// The question.
     pub(super) of: &'static Starter,
@@ -44,22 +42,56 @@ pub(super) struct Column {
     pub(super) id: Option<CharacterId>,
     /// The language that its name is in.
     pub(super) t: Tongue,
+    /// What it holds.
+    holds: Holds,
 }
 
-/// The columns of [`SEEN`], as they are called in any language; those that are not there in that of
-/// the person.
-pub(super) fn columns(collection: &Collection, t: Tongue) -> [Column; SEEN.len()] {
+/// What a column holds.
+#[derive(Clone, Debug)]
+enum Holds {
+    /// Nothing yet, or it is not there.
+    Nothing,
+    /// Lengths.
+    Lengths,
+    /// Whole numbers.
+    Counts,
+    /// These states, their names folded; whether somebody listed them.
+    States(BTreeSet<String>, bool),
+}
+
+/// The columns of [`SEEN`], as they are called in any language, the first of the table; those that are
+/// not there in the language of the person.
+pub(super) fn columns(
+    collection: &Collection,
+    laid: Option<&Laid>,
+    t: Tongue,
+) -> [Column; SEEN.len()] {
     SEEN.map(|id| {
         let of = Starter::named(id).expect("what is seen are questions to begin with");
-        let mut tongues = std::iter::once(t).chain(Tongue::all());
-        let there = tongues.find_map(|t| {
-            let name = folded(&of.name(t));
-            let mut all = collection.characters.keys().copied();
-            let id = all.find(|id| folded(collection.character_name(*id)) == name)?;
-            Some(Column { of, id: Some(id), t })
-        });
-        there.unwrap_or(Column { of, id: None, t })
+        let called = |id: CharacterId| {
+            let name = folded(collection.character_name(id));
+            let t = Tongue::all().find(|t| folded(&of.name(*t)) == name)?;
+            Some(Column { of, id: Some(id), t, holds: Holds::of(collection, laid, id) })
+        };
+        let there = collection.characters.keys().copied().find_map(called);
+        there.unwrap_or(Column { of, id: None, t, holds: Holds::Nothing })
     })
+}
+
+impl Holds {
+    fn of(collection: &Collection, laid: Option<&Laid>, id: CharacterId) -> Self {
+        let at = laid.and_then(|laid| laid.character(id));
+        match at.zip(laid).map(|(at, laid)| &laid.matrix.character(at).scale) {
+            None => Self::Nothing,
+            Some(Scale::Measure { .. }) => Self::Lengths,
+            Some(Scale::Counts) => Self::Counts,
+            Some(Scale::Words { states }) if states.is_empty() => Self::Nothing,
+            Some(Scale::Words { states }) => {
+                let listed = !collection.character_field(id, CharacterField::States).is_empty();
+                Self::States(states.iter().map(|state| folded(state)).collect(), listed)
+            }
+        }
+    }
 }
 
 impl Column {
@@ -68,29 +100,33 @@ impl Column {
         look.text(self.of, self.t)
     }
 
-    /// Whether what leaves say can go into it.
-    fn takes(&self, collection: &Collection, laid: Option<&Laid>, said: &[Look]) -> bool {
-        let Some(id) = self.id else { return true };
-        let at = laid.and_then(|laid| laid.character(id));
-        let scale = at.zip(laid).map(|(at, laid)| &laid.matrix.character(at).scale);
-        let counted = said.iter().any(|look| matches!(look, Look::Count(_)));
-        let states = match scale {
-            None => return true,
-            Some(Scale::Measure { .. }) => return false,
-            Some(Scale::Counts) => return counted,
-            Some(Scale::Words { states }) if states.is_empty() => return true,
-            Some(Scale::Words { states }) => states,
-        };
-        let known: BTreeSet<String> = states.iter().map(|state| folded(state)).collect();
-        let own = self.of.states(self.t);
-        let listed = !collection.character_field(id, CharacterField::States).is_empty();
-        match listed {
+    /// Whether what a leaf says can go into it.
+    fn takes(&self, look: Look) -> bool {
+        let Some(text) = self.text(look) else { return false };
+        match (&self.holds, look) {
+            (_, Look::NotThere) | (Holds::Nothing, _) => true,
+            (Holds::Lengths, _) | (Holds::Counts, Look::State(_)) => false,
+            (Holds::Counts, Look::Count(_)) => true,
             // Whoever lists states means no others.
-            true => said.iter().filter(|look| matches!(look, Look::State(_))).all(|look| {
-                self.text(*look).is_some_and(|text| known.contains(&folded(&text)))
-            }),
-            false => !counted && own.iter().any(|state| known.contains(&folded(state))),
+            (Holds::States(known, true), _) => known.contains(&folded(&text)),
+            // Where other words are in use, one more would be a second word for one thing.
+            (Holds::States(known, false), Look::State(_)) => {
+                let own = self.of.states(self.t);
+                let own: BTreeSet<String> = own.iter().map(|state| folded(state)).collect();
+                known.is_subset(&own)
+            }
+            (Holds::States(_, false), Look::Count(_)) => false,
         }
+    }
+
+    /// Whether it can be asked here only where another column, which is there already, has the states
+    /// that the question hangs on.
+    pub(super) fn is_governed_by(&self, other: &Self, t: Tongue) -> bool {
+        let Some((governor, of)) = self.of.governing(t) else { return false };
+        let Holds::States(known, _) = &other.holds else { return false };
+        governor.id == other.of.id
+            && folded(&governor.name(t)) == folded(&governor.name(other.t))
+            && of.iter().all(|state| known.contains(&folded(state)))
     }
 }
 
@@ -141,21 +177,19 @@ impl Plan {
     /// What the leaves of a kind say of a question; None: nothing.
     pub(super) fn looked(
         &self,
-        (collection, laid, sayings): (&Collection, Option<&Laid>, &crate::Sayings),
+        sayings: &Sayings,
         leaves: &[Option<Named>],
         kind: &OfKind,
         look: usize,
     ) -> Option<Looked> {
         let column = &self.looks[look];
         let said = kind.leaves.iter().filter_map(|at| leaves[*at].as_ref()?.looks[look]);
-        let said: Vec<Look> = said.collect();
         let (none, some): (Vec<Look>, Vec<Look>) =
-            said.iter().partition(|said| matches!(said, Look::NotThere));
+            said.partition(|said| matches!(said, Look::NotThere));
         let told = if some.is_empty() { none } else { some };
-        let different: BTreeSet<Look> = told.iter().copied().collect();
-        let texts: Vec<String> =
-            different.iter().filter_map(|look| column.text(*look)).collect();
-        if texts.is_empty() {
+        let said: BTreeSet<Look> =
+            told.into_iter().filter(|look| column.text(*look).is_some()).collect();
+        if said.is_empty() {
             return None;
         }
         let cell = |who: &str| match (kind.id, column.id) {
@@ -164,13 +198,12 @@ impl Plan {
         };
         Some(Looked {
             look,
-            said: different,
-            now: texts.join(" or "),
-            leaves: u32::try_from(told.len()).unwrap_or(u32::MAX),
+            now: said.iter().filter_map(|look| column.text(*look)).collect(),
             before: cell(&self.source),
             typed: cell(""),
             others: self.others(sayings, kind, column.id),
-            fits: column.takes(collection, laid, &said),
+            fits: said.iter().all(|look| column.takes(*look)),
+            said,
         })
     }
 }

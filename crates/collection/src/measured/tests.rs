@@ -3,12 +3,14 @@
 use std::collections::BTreeSet;
 
 use spinney_exchange::table::{self, Source};
-use spinney_model::{CharacterId, Edit, KindEdit, KindId, SpecimenField, SpecimenId, Value};
+use spinney_model::{
+    CharacterField, CharacterId, Edit, KindEdit, KindId, SpecimenField, SpecimenId, Value,
+};
 
 use spinney_voice::Tongue;
 use spinney_voice::starters::{Look, SEEN};
 
-use super::{About, Named, Plan, Range, Shown, Words};
+use super::{ColumnOf, Named, Plan, Range, Shown, Words};
 use crate::laid::Laid;
 use crate::{Agreed, Collection, intake};
 
@@ -46,7 +48,7 @@ fn leaf(kind: &str, length: f64) -> Option<Named> {
 fn take(
     collection: &Collection,
     leaves: &[Option<Named>],
-    instead: &[(usize, About)],
+    instead: &[(usize, ColumnOf)],
 ) -> Collection {
     let instead: BTreeSet<_> = instead.iter().copied().collect();
     let plan = Plan::of(collection, &words(), leaves);
@@ -112,7 +114,7 @@ fn what_a_person_typed_stays_unless_they_say_so() {
     assert_eq!(plan.kinds[0].ranges[0].typed, "30-60");
     assert_eq!(says(&take(&before, &leaves, &[]), "hazel"), "30-60");
     assert_eq!(
-        says(&take(&before, &leaves, &[(0, About::Length(0))]), "hazel"),
+        says(&take(&before, &leaves, &[(0, ColumnOf::Length(0))]), "hazel"),
         "52-70 mm (2 seen)"
     );
 }
@@ -306,7 +308,7 @@ fn what_is_typed_of_a_look_stays_unless_the_person_says_so() {
     let leaves = [looking("hazel", &[("leaf-edge", Look::State(1))])];
     let edge = SEEN.iter().position(|known| *known == "leaf-edge").expect("it is seen");
     assert_eq!(says_of(&take(&before, &leaves, &[]), "hazel", "edge"), "smooth");
-    let instead = take(&before, &leaves, &[(0, About::Look(edge))]);
+    let instead = take(&before, &leaves, &[(0, ColumnOf::Look(edge))]);
     assert_eq!(says_of(&instead, "hazel", "edge"), "toothed 1");
 }
 
@@ -324,4 +326,54 @@ fn a_question_is_wanted_where_it_tells_kinds_apart_or_is_in_the_table() {
     };
     assert_eq!(wanted(&Collection::default()), [false, true, false]);
     assert_eq!(wanted(&collection("kind,form of the leaf\nhazel,\n")), [true, true, false]);
+}
+
+#[test]
+fn a_column_takes_what_it_can_hold_and_a_leaf_without_leaflets_is_no_other_word() {
+    let leaves = [
+        looking("hazel", &[("leaflets", Look::NotThere), ("leaf-edge", Look::State(1))]),
+        looking("rowan", &[("leaflets", Look::Count(13))]),
+    ];
+    let fits = |there: &str| {
+        let plan = Plan::of(&collection(there), &words(), &leaves);
+        plan.kinds.iter().map(|kind| kind.looks[0].fits).collect::<Vec<_>>()
+    };
+    assert_eq!(fits("kind,number of leaflets\ndog rose,5 or 7\nbramble,3\n"), [true, true]);
+    assert_eq!(fits("kind,number of leaflets\ndog rose,few\nbramble,many\n"), [true, false]);
+    assert_eq!(fits("kind,number of leaflets\ndog rose,\nbramble,\n"), [true, true]);
+    let edge = |there: &str| {
+        let plan = Plan::of(&collection(there), &words(), &leaves);
+        plan.kinds[0].looks[1].fits
+    };
+    assert!(edge("kind,edge\noak,smooth\nholly,spiny\n"));
+    assert!(!edge("kind,edge\noak,smooth\nholly,serrate\n"), "a second word for one thing");
+}
+
+#[test]
+fn a_question_hangs_on_another_only_where_that_one_has_the_states() {
+    let lobed = [("leaf-lobes", Look::State(0)), ("how-lobed", Look::State(1))];
+    let leaves = [looking("oak", &lobed)];
+    let when = |there: &str| {
+        let found = take(&collection(there), &leaves, &[]);
+        let how = found
+            .characters
+            .keys()
+            .find(|id| found.character_name(**id) == "how it is lobed")
+            .expect("a column of its own");
+        found.character_field(*how, CharacterField::AppliesWhen).to_owned()
+    };
+    assert_eq!(when("kind,stalk\noak,\n"), "lobes = lobed", "both are new");
+    assert_eq!(when("kind,lobes\noak,lobed\nbeech,unlobed\n"), "lobes = lobed");
+    assert_eq!(when("kind,lobes\noak,yes\nbeech,no\n"), "", "there is no state “lobed”");
+}
+
+#[test]
+fn a_plan_rests_on_how_leaves_look_too() {
+    let leaves = [looking("hazel", &[("leaf-edge", Look::State(1))])];
+    let now = |there: &str| Plan::of(&collection(there), &words(), &leaves).rests_on();
+    let before = now("kind,edge,blade length (mm)\nhazel,,\n");
+    assert_ne!(before, now("kind,edge,blade length (mm)\nhazel,smooth,\n"));
+    assert_ne!(before, now("kind,Blattrand,blade length (mm)\nhazel,,\n"), "other words");
+    let tip = now("kind,edge,blade length (mm),tip\nhazel,,,\n");
+    assert_eq!(before, tip, "nobody says anything of the tip");
 }

@@ -32,7 +32,7 @@ pub(crate) const ROUTES: &[Route] = &[
     post(&deeds::JUDGE),
     post(&deeds::OF_KIND),
     post(&deeds::DESCRIBE),
-    post(&deeds::MEASURE),
+    post(&deeds::PUT_RIGHT),
     post(&deeds::TAKE_OUT),
 ];
 
@@ -52,6 +52,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
             p.empty { (t.say("leaves-none")) }
             p { a.main href="/measure" { (t.say("scan-link")) } }
         } @else {
+            (unread(t, collection, rows.as_ref()))
             @if let Some(rows) = &rows { (spread(t, collection, rows)) }
             (not_counted(t, collection))
             (each(t, collection))
@@ -154,6 +155,28 @@ fn cuts(t: Tongue, rows: &Rows, spread: &Spread) -> Markup {
             }
         }
         @if more > 0 { p.quiet { (t.count("leaves-more-pairs", more)) } }
+    }
+}
+
+/// What was measured and cannot be read any more, so that it does not count unseen.
+fn unread(t: Tongue, collection: &Collection, rows: Option<&Rows>) -> Markup {
+    let unread = spinney_collection::rows::unread(collection, rows);
+    let text = |id: &SpecimenId, at: &CharacterId| {
+        collection.specimens.get(id).and_then(|one| one.measured.get(at)).map(|one| &*one.text)
+    };
+    html! {
+        @if !unread.is_empty() {
+            section.finding.mend #unread {
+                h2 { (t.say("leaves-unread")) }
+                p { (t.say("leaves-unread-why")) }
+                (listed(t, collection, &unread, |(id, _)| *id, |(id, at)| html! {
+                    p dir="auto" {
+                        (kind_of(collection, *id)) ", " (collection.character_name(*at)) ": "
+                        (text(id, at).unwrap_or_default()) ". " (called(t, collection, *id))
+                    }
+                }))
+            }
+        }
     }
 }
 

@@ -3,6 +3,7 @@
 
 use crate::at_the_desk::AtTheDesk;
 use spinney_desk::Request;
+use spinney_model::{CharacterEdit, CharacterField, CharacterId, Edit};
 
 /// Invented leaves.
 const LEAVES: &str = "kind,leaf,tree,which part,blade length (mm)\n\
@@ -150,7 +151,8 @@ fn a_number_is_put_right_on_the_page_of_its_leaf() {
     assert!(page.contains("54 mm") && !page.contains("140 mm"));
     assert!(teacher.get("/finds/1").contains("50-56 mm (5 seen on 2 plants)"));
     assert!(!teacher.get("/leaves").contains("id=\"far\""));
-    for wrong in ["long", "54 kg"] {
+    assert!(teacher.get("/done").contains("Leaf 5 (elm), blade length: “54 mm”"));
+    for wrong in ["long", "54 kg", "50-60 mm"] {
         let page = teacher.refused("/do/measure-leaf", &put(wrong));
         assert!(page.contains("cannot be read in the column “blade length”"), "{wrong}");
         assert!(teacher.get("/finds/1").contains("50-56 mm (5 seen on 2 plants)"), "{wrong}");
@@ -160,4 +162,24 @@ fn a_number_is_put_right_on_the_page_of_its_leaf() {
     assert!(teacher.get("/finds/1").contains("50-56 mm (4 seen on 2 plants)"));
     teacher.undo("/leaves/5");
     assert!(teacher.get("/finds/1").contains("(5 seen on 2 plants)"));
+}
+
+#[test]
+fn what_can_no_longer_be_read_is_listed_and_can_be_put_right() {
+    let mut teacher = with_leaves();
+    assert!(!teacher.get("/leaves").contains("id=\"unread\""));
+    let values = Edit::Character(
+        CharacterId(1),
+        CharacterEdit::Describe(CharacterField::Values, "counts".into()),
+    );
+    let unit = Edit::Character(
+        CharacterId(1),
+        CharacterEdit::Describe(CharacterField::Unit, "count".into()),
+    );
+    teacher.does(vec![values, unit]);
+    let page = teacher.get("/leaves");
+    let list = page.split("id=\"unread\"").nth(1).expect("they are listed");
+    assert!(list.contains("elm, blade length: 140 mm"));
+    let listed = list.split("</section>").next().unwrap().matches("<li>").count();
+    assert_eq!(listed, 7, "each of them");
 }

@@ -159,7 +159,7 @@ fn each_leaf_is_kept_with_what_is_typed_of_it() {
 fn a_leaf_in_lines_stands_for_its_kind_where_the_teacher_ticks_it() {
     let mut teacher = AtTheDesk::empty();
     let found = measures(&mut teacher, scan(&[52.0, 60.0], true), &[]);
-    let names = [("name-1", "hazel"), ("name-2", "oak"), ("draw", "draw-0")];
+    let names = [("name-1", "hazel"), ("name-2", "oak"), ("draw", "draw-1")];
     let look = teacher.look("/measure/look", &found.with(&names[..2]));
     assert_eq!(look.matches("class=\"leaf drawn\"").count(), 2, "both are offered");
     teacher.post("/do/take-leaves", &found.with(&names));
@@ -247,7 +247,7 @@ fn what_somebody_typed_is_shown_and_stays_unless_the_teacher_ticks_it() {
     let table = teacher.post("/do/take-leaves", &found.with(&names));
     assert!(table.contains("30-35"));
     let found = measures(&mut teacher, scan(&[50.0], true), &[]);
-    let ticked = [("name-1", "hazel"), ("instead", "instead-0-0")];
+    let ticked = [("name-1", "hazel"), ("instead", "instead-1-0")];
     let table = teacher.post("/do/take-leaves", &found.with(&ticked));
     assert!(table.contains("50-52 mm (2 seen)") && !table.contains("value=\"30-35\""));
 }
@@ -443,6 +443,19 @@ fn how_the_leaves_look_goes_into_the_table_where_it_is_ticked() {
     let fields = hidden(&page, "/do/take-leaves");
     let fields: Vec<(&str, &str)> =
         fields.iter().map(|(name, text)| (name.as_str(), text.as_str())).chain(names).collect();
+    // What was ticked travels to the names and back.
+    let unticked: Vec<_> = fields.iter().copied().chain([("instead", "instead-1-0")]).collect();
+    let names_again = teacher.look("/measure/leaves", &unticked);
+    let carried = hidden(&names_again, "class=\"measured\"");
+    let carried: Vec<(&str, &str)> =
+        carried.iter().map(|(name, text)| (name.as_str(), text.as_str())).collect();
+    assert!(
+        carried.contains(&("offered", "leaf-edge"))
+            && !carried.contains(&("look", "leaf-edge"))
+    );
+    assert!(carried.contains(&("instead", "instead-1-0")));
+    let page_again = teacher.look("/measure/look", &[&carried[..], &names].concat());
+    assert!(!page_again.contains("checked"), "nothing is ticked anew");
     let ticked = |ticks: &[(&'static str, &'static str)]| {
         let mut teacher = AtTheDesk::empty();
         teacher.post("/do/take-leaves", &[&fields[..], ticks].concat())
@@ -465,7 +478,7 @@ fn whatever_a_form_says_is_answered_with_a_page() {
     for path in ["/measure/leaves", "/measure/look", "/do/take-leaves"].repeat(100) {
         let mut form = found.fields.clone();
         form.push(("name-1".into(), "hazel".into()));
-        form.push(("instead".into(), "instead-0-0".into()));
+        form.push(("instead".into(), "instead-1-0".into()));
         let changed = rng.usize(0..form.len());
         let text = &mut form[changed].1;
         let letters: Vec<usize> = text.char_indices().map(|(at, _)| at).collect();

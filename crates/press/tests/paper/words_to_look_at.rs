@@ -60,7 +60,7 @@ fn a_leaf_of_ours_stands_beside_the_word_that_its_table_says_of_it() {
     let mut walked = hedge::hedge_walk();
     let taxa: Vec<Taxon> = ["holly", "ivy", "hazel", "lime"].map(Taxon::named).to_vec();
     let states = ["toothed", "smooth"].map(str::to_owned).to_vec();
-    let edge = Character::named("edge", Scale::Words { states });
+    let edge = |name: &str| Character::named(name, Scale::Words { states: states.clone() });
     let half = Share::new(1, 2);
     let (toothed, smooth) = (StateIx(0), StateIx(1));
     let rows = [
@@ -70,8 +70,11 @@ fn a_leaf_of_ours_stands_beside_the_word_that_its_table_says_of_it() {
         vec![(toothed, Share::ONE)],
     ]
     .map(|seen| vec![Cell::from(Value::States(seen))]);
-    let scene = hedge::scene();
-    walked.matrix = Matrix::new(scene, taxa, vec![edge], rows.to_vec()).expect("four rows");
+    let matrix = |of: &str| {
+        let rows = rows.to_vec();
+        Matrix::new(hedge::scene(), taxa.clone(), vec![edge(of)], rows).expect("four rows")
+    };
+    walked.matrix = matrix("edge");
     walked.key = hedge::key(
         &walked.matrix,
         &[
@@ -81,10 +84,10 @@ fn a_leaf_of_ours_stands_beside_the_word_that_its_table_says_of_it() {
         ],
     );
     let line = word("toothed", true).map(|it| it.own[0].drawing.clone());
-    let figures = |drawn: [bool; 4]| {
+    let figures_in = |matrix: &Matrix, drawn: [bool; 4]| {
         let leaves = drawn.map(|drawn| line.clone().filter(|_| drawn));
         let drawn = Drawn { word, leaves: &leaves, ..Drawn::NOTHING };
-        let booklet = Booklet { drawn, ..walked.booklet(Stamp::None) };
+        let booklet = Booklet { drawn, matrix, ..walked.booklet(Stamp::None) };
         let sheet = words_to_look_at::sheet(&booklet, Paper::A4);
         let placed = sheet.pages.iter().flat_map(|page| page.placed());
         let figures = placed.filter_map(|placed| match &placed.role {
@@ -93,12 +96,15 @@ fn a_leaf_of_ours_stands_beside_the_word_that_its_table_says_of_it() {
         });
         figures.collect::<Vec<_>>()
     };
+    let figures = |drawn| figures_in(&walked.matrix, drawn);
     let (own, other) = ("toothed", "not toothed: lobed like a feather");
     let leaf = |kind: &str| format!("Drawing of a leaf of {kind}");
     assert_eq!(figures([false; 4]), [own, other]);
     assert_eq!(figures([true, true, false, false]), [own, other]);
     assert_eq!(figures([true; 4]), [own, &leaf("hazel"), other]);
     assert_eq!(figures([true, true, false, true]), [own, &leaf("lime"), other]);
+    let of_shells = matrix("mouth of the shell");
+    assert_eq!(figures_in(&of_shells, [true; 4]), [own, other], "not what an outline shows");
 }
 
 #[test]

@@ -122,11 +122,13 @@ scan-typed = Jemand hat „{ $typed }“ eingetippt, und das bleibt. Hakt das an
 scan-others = { $who } sagt: { $text }. Wo sich das unterscheidet, zeigt die Tabelle beides und ihr entscheidet.
 scan-does-not-fit = In der Spalte mit diesem Namen stehen keine Längen, deshalb kommt nichts hinein.
 scan-looks-title = Wie die Blätter aussehen
-scan-looks-why = Aus jedem Haken wird eine Spalte der Tabelle.
-scan-looks-ticked = Angehakt ist, was bei diesen Arten verschieden ist, und was die Tabelle schon fragt.
-scan-looks-of-one = Angehakt ist, was die meisten Schlüssel von Blättern fragen, und was die Tabelle schon fragt.
-scan-looks-compare = Vergleicht mit den Blättern: Ein Umriss kann täuschen.
-scan-other-words = In der Spalte „{ $column }“ stehen andere Wörter, deshalb kommt nichts hinein. Tippt dort, was passt.
+scan-looks-why = Aus jedem Kreuz wird eine Spalte der Tabelle.
+scan-looks-ticked = Angekreuzt sind die Fragen, bei denen sich diese Arten unterscheiden, und die, für die es schon eine Spalte gibt.
+scan-looks-of-one = Angekreuzt ist, wonach die meisten Schlüssel bei Blättern fragen, und wofür es schon eine Spalte gibt.
+scan-looks-compare = Vergleicht mit den echten Blättern: Das Programm kann sich irren.
+scan-looks-before = (bisher: { $before })
+scan-fill-in-table = Tragt es selbst in die Tabelle ein
+scan-other-words = In der Spalte „{ $column }“ stehen andere Wörter, deshalb kommt nichts hinein.
 scan-left-out-names = { $count ->
     [one] 1 Blatt hat keinen Namen und wird weggelassen.
    *[other] { $count } Blätter haben keinen Namen und werden weggelassen.

@@ -123,10 +123,12 @@ scan-others = { $who } says: { $text }. Where that differs, the table shows both
 scan-does-not-fit = The column of this name does not hold lengths, so nothing goes into it.
 scan-looks-title = How the leaves look
 scan-looks-why = Each tick becomes a column of the table.
-scan-looks-ticked = Ticked is what differs between these kinds, and what the table asks already.
-scan-looks-of-one = Ticked is what most keys ask of leaves, and what the table asks already.
-scan-looks-compare = Compare with the leaves: an outline can deceive.
-scan-other-words = The column “{ $column }” has other words, so nothing goes into it. Type there what fits.
+scan-looks-ticked = We ticked the questions that tell these kinds apart, and those that have a column already.
+scan-looks-of-one = We ticked what most keys ask about leaves, and what has a column already.
+scan-looks-compare = Compare with the real leaves: the program can be wrong.
+scan-looks-before = (before: { $before })
+scan-fill-in-table = Fill it in yourselves in the table
+scan-other-words = The column “{ $column }” uses other words, so nothing goes into it.
 scan-left-out-names = { $count ->
     [one] 1 leaf has no name and is left out.
    *[other] { $count } leaves have no name and are left out.

@@ -6,9 +6,9 @@
 //! Source: Ellis et al. 2009, *Manual of Leaf Architecture* (from memory): widest in the middle fifth is
 //! elliptic, below it ovate, above it obovate.
 
-use spinney_model::{Arrangement, BaseForm, EdgeKind, Ends, LeafForm, TipForm};
+use spinney_model::{Arrangement, BaseForm, EdgeKind, Ends, LeafForm, TipForm, WithPlusMinus};
 
-use super::Starter;
+use super::{Holds, STARTERS, Starter};
 use crate::Tongue;
 
 /// The questions that an outline can answer, in the order of their columns; those that it answers of
@@ -76,32 +76,50 @@ impl Look {
                 EdgeKind::ToothedOrDouble => None,
             },
             "widest-part" => form.ends.as_ref().and_then(widest),
-            "leaf-tip" => form.ends.as_ref().map(|ends| {
-                Self::State(match ends.tip {
+            "leaf-tip" => {
+                let ends = form.ends.as_ref().filter(|ends| is_clear(ends.tip_angle))?;
+                Some(Self::State(match ends.tip {
                     TipForm::DrawnOut | TipForm::Pointed => 0,
                     TipForm::Rounded => 1,
                     TipForm::Notched => 2,
-                })
-            }),
-            "leaf-base" => match form.ends.as_ref()?.base {
-                BaseForm::HeartShaped => Some(Self::State(0)),
-                BaseForm::Rounded => Some(Self::State(1)),
-                BaseForm::WedgeShaped | BaseForm::DrawnIn => Some(Self::State(2)),
-                // Whoever looks at it may say either.
-                BaseForm::CutOff => None,
-            },
+                }))
+            }
+            "leaf-base" => {
+                match form.ends.as_ref().filter(|it| is_clear(it.base_angle))?.base {
+                    BaseForm::HeartShaped => Some(Self::State(0)),
+                    BaseForm::Rounded => Some(Self::State(1)),
+                    BaseForm::WedgeShaped | BaseForm::DrawnIn => Some(Self::State(2)),
+                    // Whoever looks at it may say either.
+                    BaseForm::CutOff => None,
+                }
+            }
             _ => None,
         }
     }
 
-    /// As it is typed into the column; None: the question has no such state.
+    /// As it is typed into the column; None: the question has no such answer.
     pub fn text(self, of: &Starter, t: Tongue) -> Option<String> {
         match self {
             Self::State(at) => of.states(t).into_iter().nth(at),
-            Self::Count(count) => Some(count.to_string()),
+            Self::Count(count) => (of.holds == Holds::Counts).then(|| count.to_string()),
             Self::NotThere => Some("n/a".to_owned()),
         }
     }
+}
+
+/// The question whose column is called so, in any language, if it is one that an outline can answer.
+pub fn seen_in(column: &str) -> Option<&'static Starter> {
+    let plain = |name: &str| name.trim().to_lowercase();
+    let is = |starter: &&Starter| {
+        SEEN.contains(&starter.id)
+            && Tongue::all().any(|t| plain(&starter.name(t)) == plain(column))
+    };
+    STARTERS.iter().find(is)
+}
+
+/// Whether an angle is surely on one side of a right one, where forms part.
+fn is_clear(angle: Option<WithPlusMinus>) -> bool {
+    angle.is_none_or(|angle| (angle.value - 90.0).abs() > angle.plus_minus)
 }
 
 fn by_arrangement(arrangement: Arrangement, feather: usize, hand: usize) -> usize {

@@ -38,19 +38,27 @@ export async function measured(stage) {
   const shown = await page.textContent("main");
   stage.expect(/52–61 mm, from 2 leaves\./.test(shown), "the range and on how many leaves it rests");
   stage.expect(shown.includes("1 leaf has no name and is left out."), "what is left out is said");
+  stage.expect(await page.locator("#look-leaf-lobes").isChecked(), "of one kind alone what most keys ask is ticked");
+  stage.expect(!(await page.locator("#look-leaf-tip").isChecked()), "and nothing else");
   await stage.look(page, "to-take");
   await go("#measure-back");
   stage.expect(await page.locator("#name-2").inputValue() === "hazel", "what was typed is there again");
   await go("#measure-look");
   await go("#measure-take");
   stage.expect(await page.locator('#cells td > input:not([type=hidden])[value="52-61 mm (2 seen)"]').count() === 1, "it is in the table");
+  stage.expect(await page.locator('#cells td > input:not([type=hidden])[value="unlobed 2"]').count() === 1, "and so is how they look");
   await stage.look(page, "table");
   await page.goto(`${host.address}/finds`);
   stage.expect(await page.locator(".slip img").count() === 1, "its cut-out is its picture");
   await page.goto(`${host.address}/leaves/1`);
   stage.expect(/5[12](\.\d)? ± 0\.\d mm/.test(await page.textContent("main")), "each leaf is kept with its ±");
   stage.expect(await page.locator(".one-leaf img").count() === 1, "and its picture");
+  await page.locator("#put-right summary").click();
   await stage.look(page, "one-leaf");
+  await page.locator("#put-right .field input").first().fill("no such thing 7");
+  await go("#measured-keep");
+  stage.expect(await page.locator("[role=alert]").count() === 1, "what the column does not know is refused");
+  await page.goto(`${host.address}/leaves/1`);
 
   const phone = await stage.window(host, { ...PHONE, locale: "de-DE" });
   const tap = (what) => Promise.all([phone.waitForNavigation(), phone.locator(what).click()]);

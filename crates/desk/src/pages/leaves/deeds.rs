@@ -1,5 +1,5 @@
-//! What can be done to a leaf that is kept: it is judged, moved to another kind, described, taken
-//! out. Each is a fact of its own, and can be undone.
+//! What can be done to a leaf that is kept: it is judged, moved to another kind, described, what was
+//! measured on it is put right, it is taken out. Each is a fact of its own, and can be undone.
 
 use std::fmt::Display;
 
@@ -67,7 +67,11 @@ pub(super) static JUDGE: Form<Of<(CharacterId, Option<Judged>)>> = Form {
             WRONG => Some(Judged::Wrong),
             _ => None,
         };
-        Ok(Of { leaf: leaf(at)?, said: (CharacterId(at.asked.id("character")), judged) })
+        let (leaf, character) = (leaf(at)?, CharacterId(at.asked.id("character")));
+        match at.collection().specimens[&leaf].measured.contains_key(&character) {
+            true => Ok(Of { leaf, said: (character, judged) }),
+            false => Err(at.asked.refused("leaves-moved")),
+        }
     },
     rests_on: as_shown,
     act: |Of { leaf, said: (character, judged) }, at| {
@@ -108,12 +112,12 @@ pub(super) static DESCRIBE: Form<Of<Vec<(SpecimenField, String)>>> = Form {
 };
 
 /// What was measured on it is put right; what is left blank was not measured.
-pub(super) static MEASURE: Form<Of<Vec<(CharacterId, String)>>> = Form {
+pub(super) static PUT_RIGHT: Form<Of<Vec<(CharacterId, String)>>> = Form {
     path: "/do/measure-leaf",
     read: |at| {
         let leaf = leaf(at)?;
-        let known = at.collection().specimens[&leaf].measured.keys().copied();
-        let sent = known.filter(|id| at.asked.sent(&measured_field(*id)));
+        let all = at.collection().characters.keys().copied();
+        let sent = all.filter(|id| at.asked.sent(&measured_field(*id)));
         let texts = sent.map(|id| Ok((id, at.asked.typed(&measured_field(id), LONGEST_NAME)?)));
         Ok(Of { leaf, said: texts.collect::<Result<_, Refused>>()? })
     },
@@ -123,10 +127,11 @@ pub(super) static MEASURE: Form<Of<Vec<(CharacterId, String)>>> = Form {
         let known = &collection.specimens[&of.leaf].measured;
         let mut new = Vec::new();
         for (character, text) in of.said {
-            if known.get(&character).is_some_and(|one| one.text == text) {
+            if known.get(&character).map_or("", |one| one.text.as_str()) == text {
                 continue;
             }
-            if !text.is_empty() && !rows::can_be_measured(collection, character, &text) {
+            let of = (of.leaf, character);
+            if !text.is_empty() && !rows::can_be_measured(collection, of, &text) {
                 let name = collection.character_name(character);
                 let texts: [(&str, &dyn Display); 2] = [("text", &text), ("name", &name)];
                 return Err(Refused::with(at.asked.tongue, "leaves-not-read", &texts));

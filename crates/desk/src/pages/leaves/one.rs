@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use spinney_collection::{Collection, Measurement, Specimen};
-use spinney_model::{Judged, SpecimenId};
+use spinney_model::{CharacterId, Judged, SpecimenId};
 use spinney_voice::Tongue;
 
 use crate::asked::{Asked, Shown};
@@ -28,7 +28,7 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
             (picture(t, collection, id))
             div {
                 (measured(t, collection, id, specimen, &own))
-                @if !specimen.measured.is_empty() { (put_right(t, collection, id, specimen, &own)) }
+                (put_right(t, collection, id, specimen, &own))
             }
         }
         (described(t, id, specimen, &own))
@@ -67,7 +67,7 @@ fn measured(
     }
 }
 
-/// A field for each measurement, for whoever sees that it is wrong.
+/// A field for each column that leaves say something in, for whoever sees that it is wrong, or missing.
 fn put_right(
     t: Tongue,
     collection: &Collection,
@@ -75,17 +75,26 @@ fn put_right(
     specimen: &Specimen,
     own: &str,
 ) -> Markup {
+    let of_any = |at: &CharacterId| {
+        collection.specimens.values().any(|one| one.measured.contains_key(at))
+    };
+    let columns: Vec<CharacterId> =
+        collection.characters.keys().copied().filter(of_any).collect();
+    if columns.is_empty() {
+        return html! {};
+    }
+    let text = |at: &CharacterId| specimen.measured.get(at).map_or("", |one| one.text.as_str());
     html! {
         details #put-right {
             summary { (t.say("leaves-put-right")) }
             p.quiet { (t.say("leaves-put-right-why")) }
-            form.about method="post" action=(deeds::MEASURE.path) {
+            form.about method="post" action=(deeds::PUT_RIGHT.path) {
                 (hidden(&[("leaf", &id.0), ("back", &own)]))
-                @for (at, one) in &specimen.measured {
+                @for at in &columns {
                     @let field = deeds::measured_field(*at);
                     div.field {
                         label for=(field) dir="auto" { (collection.character_name(*at)) }
-                        input id=(field) name=(field) value=(one.text) dir="auto" maxlength=(LONGEST_NAME);
+                        input id=(field) name=(field) value=(text(at)) dir="auto" maxlength=(LONGEST_NAME);
                     }
                 }
                 button.main #measured-keep { (t.say("finds-keep")) }

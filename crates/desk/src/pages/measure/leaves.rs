@@ -9,7 +9,9 @@ use maud::{Markup, html};
 use spinney_collection::Collection;
 use spinney_collection::measured::LENGTHS;
 use spinney_exchange::mends;
+use spinney_model::limits::SCREENS_LEAVES;
 use spinney_model::{LeafNote, Measurand, Mend, PictureScale};
+use spinney_voice::starters::SEEN;
 use spinney_voice::{Tongue, measured as say};
 
 use crate::asked::Asked;
@@ -47,6 +49,14 @@ pub(super) const RULER_LIES: &str = "ruler-lies";
 pub(super) const OF_LEAF: [&str; 3] = ["name", "plant", "part"];
 pub(super) const OF_PICTURE: [&str; 2] = ["where", "when"];
 
+/// What is ticked on the page of what goes into the table.
+const TICKS: [&str; 4] = ["look", OFFERED, "instead", "draw"];
+/// Which questions could be ticked there.
+pub(super) const OFFERED: &str = "offered";
+/// The longest such tick, in bytes, and how many there can be: of forty leaves one for each column.
+const LONGEST_TICK: usize = 40;
+const MOST_TICKS: usize = SCREENS_LEAVES * (LENGTHS.len() + SEEN.len());
+
 /// What was left out has letters in the picture.
 const LETTERS: &str = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
@@ -76,6 +86,7 @@ pub(super) fn page(
             // Enter presses the first button of a form.
             button hidden {}
             (carried(asked, sheet, Some(&sheet.now.leaves)))
+            (ticked(asked))
             div.scan { (picture(t, sheet)) }
             div.cards-of-leaves {
                 (scale(asked, sheet, trouble.is_some()))
@@ -140,6 +151,17 @@ pub(super) fn carried(
                 @if !typed.is_empty() { input type="hidden" name=(field) value=(typed); }
             }
         }
+    }
+}
+
+/// What was ticked on the page of what goes into the table, for when a person comes back to it.
+pub(super) fn ticked(asked: &Asked<'_>) -> Markup {
+    let sent = TICKS.iter().flat_map(|field| {
+        let sent = asked.request.fields(field).filter(|text| text.len() <= LONGEST_TICK);
+        sent.take(MOST_TICKS).map(move |text| (*field, text))
+    });
+    html! {
+        @for (field, text) in sent { input type="hidden" name=(field) value=(text); }
     }
 }
 

@@ -184,6 +184,7 @@ pub(super) fn page(
             // Enter presses the first button of a form.
             button hidden {}
             (leaves::carried(asked, sheet, None))
+            (leaves::ticked(asked))
             div.scan { (picture(asked, sheet, leaf)) }
             div {
                 p { (t.count("mend-how", DOTS)) }

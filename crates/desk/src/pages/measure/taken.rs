@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
 use spinney_collection::Collection;
-use spinney_collection::measured::{About, LENGTHS, Named, OfKind, Plan, Ranged, Shown};
+use spinney_collection::measured::{ColumnOf, LENGTHS, Named, OfKind, Plan, Ranged, Shown};
 use spinney_model::{KeptDrawing, KindEdit, SpecimenField};
 use spinney_voice::starters::SEEN;
 
@@ -20,7 +20,7 @@ use crate::pages::finds::deeds::LONGEST_NAME;
 use crate::pages::finds::kind::svg;
 use crate::pages::finds::left::odd_unit;
 use crate::pages::frame::{Parts, Screen};
-use crate::pages::measure::leaves::{self, told};
+use crate::pages::measure::leaves::{self, OFFERED, told};
 use crate::pages::measure::lengths::{name_of, words};
 use crate::pages::measure::mend;
 use crate::pages::measure::sheet::{Leaf, Sheet};
@@ -109,9 +109,7 @@ pub(super) fn page(
             (leaves::carried(asked, sheet, None))
             (looks(asked, &plan))
             ul.taken-kinds {
-                @for (at, kind) in plan.kinds.iter().enumerate() {
-                    (of_kind(desk, asked, (sheet, &plan), (at, kind)))
-                }
+                @for kind in &plan.kinds { (of_kind(desk, asked, (sheet, &plan), kind)) }
             }
             @if here > 0 { p.quiet { (t.count("scan-here-already", here)) } }
             @if left_out > 0 { p.quiet { (t.count("scan-left-out-names", left_out)) } }
@@ -133,10 +131,11 @@ fn of_kind(
     desk: &Desk,
     asked: &Asked<'_>,
     (sheet, plan): (&Sheet, &Plan),
-    (at, kind): (usize, &OfKind),
+    kind: &OfKind,
 ) -> Markup {
     let t = asked.tongue;
     let first = kind.leaves.first().map(|leaf| &sheet.now.leaves[*leaf]);
+    let number = first.map_or(0, |leaf| leaf.number);
     let numbers: Vec<String> =
         kind.leaves.iter().map(|leaf| sheet.now.leaves[*leaf].number.to_string()).collect();
     let bare = bare(&desk.history.now, kind);
@@ -154,10 +153,10 @@ fn of_kind(
                         " " (t.with("scan-becomes-picture", &[("number", &leaf.number)]))
                     }
                 }
-                @for range in &kind.ranges { (ranged(asked, at, range)) }
-                @if !kind.looks.is_empty() { (looked(asked, plan, (at, kind))) }
+                @for range in &kind.ranges { (ranged(asked, number, range)) }
+                @if !kind.looks.is_empty() { (looked(asked, plan, (number, kind))) }
                 @if let Some((leaf, drawing)) = first.and_then(|leaf| Some((leaf, sheet.drawing(leaf)?))) {
-                    (as_drawing(asked, at, leaf.number, drawing, draw_words(&desk.history.now, kind)))
+                    (as_drawing(asked, leaf.number, drawing, draw_words(&desk.history.now, kind)))
                 }
                 @if kind.ranges.iter().any(|one| one.fits && one.together.leaves == 1) {
                     p.finding.look { (t.say("scan-one-leaf")) }
@@ -181,9 +180,9 @@ fn looks(asked: &Asked<'_>, plan: &Plan) -> Markup {
                     (t.say(if plan.kinds.len() == 1 { "scan-looks-of-one" } else { "scan-looks-ticked" })) " "
                     (t.say("scan-looks-compare"))
                 }
-                input type="hidden" name="looks-shown" value="1";
                 @for (look, states) in &all {
                     @let id = format!("look-{}", SEEN[*look]);
+                    input type="hidden" name=(OFFERED) value=(SEEN[*look]);
                     p.choice {
                         input id=(id) type="checkbox" name="look" value=(SEEN[*look]) checked[ticked.contains(look)];
                         label for=(id) dir="auto" { span { strong { (plan.name_of(*look, t)) ":" } " " (states.join(", ")) } }
@@ -194,34 +193,40 @@ fn looks(asked: &Asked<'_>, plan: &Plan) -> Markup {
     }
 }
 
-/// The questions that are ticked; of a page that nobody has ticked anything on, those that are wanted.
+/// The questions that are ticked; of those that nobody could tick yet, those that are wanted.
 fn ticked(asked: &Asked<'_>, plan: &Plan) -> BTreeSet<usize> {
     let sent: BTreeSet<&str> = asked.request.fields("look").collect();
-    let fresh = asked.request.field("looks-shown").is_empty();
-    let is_ticked = |look: &usize| match fresh {
-        true => plan.is_wanted(*look),
-        false => sent.contains(SEEN[*look]),
+    let offered: BTreeSet<&str> = asked.request.fields(OFFERED).collect();
+    let is_ticked = |look: &usize| match offered.contains(SEEN[*look]) {
+        true => sent.contains(SEEN[*look]),
+        false => plan.is_wanted(*look),
     };
     (0..SEEN.len()).filter(is_ticked).collect()
 }
 
 /// How the leaves of a kind look, and what becomes of what is typed of it.
-fn looked(asked: &Asked<'_>, plan: &Plan, (at, kind): (usize, &OfKind)) -> Markup {
+fn looked(asked: &Asked<'_>, plan: &Plan, (number, kind): (usize, &OfKind)) -> Markup {
     let t = asked.tongue;
     let asked_of = kind.looks.iter().filter(|one| one.is_asked());
     html! {
         p.looks dir="auto" {
             @for (nth, one) in asked_of.enumerate() {
                 @if nth > 0 { " · " }
-                strong { (plan.name_of(one.look, t)) ":" } " " (one.now)
+                strong { (plan.name_of(one.look, t)) ":" } " " (one.now.join(", "))
+                @if !one.before.is_empty() && one.fits {
+                    " " (t.with("scan-looks-before", &[("before", &one.before)]))
+                }
             }
         }
-        @for one in &kind.looks {
+        @for one in kind.looks.iter().filter(|one| one.is_asked()) {
             @let name = plan.name_of(one.look, t);
             @if !one.fits {
-                p.quiet dir="auto" { (t.with("scan-other-words", &[("column", &name)])) }
-            } @else if !one.typed.is_empty() && one.typed != one.now {
-                (typed(asked, (at, About::Look(one.look)), &one.typed, Some(&name)))
+                p.quiet dir="auto" {
+                    (t.with("scan-other-words", &[("column", &name)])) " "
+                    a href="/table" { (t.say("scan-fill-in-table")) }
+                }
+            } @else if !one.typed.is_empty() && one.now != [one.typed.as_str()] {
+                (typed(asked, (number, ColumnOf::Look(one.look)), &one.typed, Some(&name)))
             } @else {
                 @for (who, text) in &one.others {
                     p.quiet dir="auto" { strong { (name) ":" } " " (t.with("scan-others", &[("who", who), ("text", text)])) }
@@ -232,7 +237,7 @@ fn looked(asked: &Asked<'_>, plan: &Plan, (at, kind): (usize, &OfKind)) -> Marku
 }
 
 /// What is typed stays, unless this is ticked.
-fn typed(asked: &Asked<'_>, of: (usize, About), typed: &str, name: Option<&str>) -> Markup {
+fn typed(asked: &Asked<'_>, of: (usize, ColumnOf), typed: &str, name: Option<&str>) -> Markup {
     let id = instead_field(of);
     html! {
         p.choice {
@@ -247,15 +252,9 @@ fn typed(asked: &Asked<'_>, of: (usize, About), typed: &str, name: Option<&str>)
 }
 
 /// The leaf in lines, for whoever wants it to stand for its kind.
-fn as_drawing(
-    asked: &Asked<'_>,
-    kind: usize,
-    number: usize,
-    drawing: &KeptDrawing,
-    words: &str,
-) -> Markup {
+fn as_drawing(asked: &Asked<'_>, number: usize, drawing: &KeptDrawing, words: &str) -> Markup {
     let t = asked.tongue;
-    let id = draw_field(kind);
+    let id = draw_field(number);
     html! {
         p.choice.as-drawing {
             input type="checkbox" id=(id) name="draw" value=(id)
@@ -277,11 +276,12 @@ fn draw_words(collection: &Collection, kind: &OfKind) -> &'static str {
     }
 }
 
-fn draw_field(kind: usize) -> String {
-    format!("draw-{kind}")
+/// Fields of a kind are named by the number of its first leaf: places move when others take leaves in.
+fn draw_field(number: usize) -> String {
+    format!("draw-{number}")
 }
 
-fn ranged(asked: &Asked<'_>, kind: usize, one: &Ranged) -> Markup {
+fn ranged(asked: &Asked<'_>, number: usize, one: &Ranged) -> Markup {
     let t = asked.tongue;
     let what = name_of(t, one.length);
     let leaves = one.together.leaves as usize;
@@ -297,7 +297,7 @@ fn ranged(asked: &Asked<'_>, kind: usize, one: &Ranged) -> Markup {
             } @else { (t.say("scan-does-not-fit")) }
         }
         @if one.fits && !one.typed.is_empty() {
-            (typed(asked, (kind, About::Length(one.length)), &one.typed, None))
+            (typed(asked, (number, ColumnOf::Length(one.length)), &one.typed, None))
         } @else if one.fits {
             @for (who, text) in &one.others {
                 p.quiet dir="auto" { (t.with("scan-others", &[("who", who), ("text", text)])) }
@@ -306,10 +306,10 @@ fn ranged(asked: &Asked<'_>, kind: usize, one: &Ranged) -> Markup {
     }
 }
 
-fn instead_field((kind, of): (usize, About)) -> String {
+fn instead_field((number, of): (usize, ColumnOf)) -> String {
     match of {
-        About::Length(length) => format!("instead-{kind}-{length}"),
-        About::Look(look) => format!("instead-{kind}-{}", SEEN[look]),
+        ColumnOf::Length(length) => format!("instead-{number}-{length}"),
+        ColumnOf::Look(look) => format!("instead-{number}-{}", SEEN[look]),
     }
 }
 
@@ -350,10 +350,17 @@ fn take(sheet: &Sheet, at: &At<'_>) -> Result<Deed, Refused> {
     let plan = Plan::of(collection, &words, &leaves);
     let sent: BTreeSet<&str> = asked.request.fields("instead").collect();
     let all = (0..plan.kinds.len()).flat_map(|kind| {
-        let lengths = (0..LENGTHS.len()).map(About::Length);
-        lengths.chain((0..SEEN.len()).map(About::Look)).map(move |of| (kind, of))
+        let lengths = (0..LENGTHS.len()).map(ColumnOf::Length);
+        lengths.chain((0..SEEN.len()).map(ColumnOf::Look)).map(move |of| (kind, of))
     });
-    let instead = all.filter(|of| sent.contains(instead_field(*of).as_str())).collect();
+    let first = |kind: usize| {
+        let leaf = plan.kinds[kind].leaves.first().map(|leaf| &sheet.now.leaves[*leaf]);
+        leaf.map_or(0, |leaf| leaf.number)
+    };
+    let ticked = |(kind, of): &(usize, ColumnOf)| {
+        sent.contains(instead_field((first(*kind), *of)).as_str())
+    };
+    let instead = all.filter(ticked).collect();
     let mut kept: BTreeMap<String, Vec<u8>> = BTreeMap::new();
     let mut keep = |bytes: Vec<u8>| {
         let name = pictures::name(&bytes);
@@ -367,7 +374,7 @@ fn take(sheet: &Sheet, at: &At<'_>) -> Result<Deed, Refused> {
             let leaf = &sheet.now.leaves[*place];
             let Some(file) = leaf.file() else { continue };
             let drawing = sheet.drawing(leaf).filter(|_| nth == 0);
-            let drawing = drawing.filter(|_| drawn.contains(draw_field(at).as_str()));
+            let drawing = drawing.filter(|_| drawn.contains(draw_field(first(at)).as_str()));
             shown[*place] = Shown {
                 alone: pictures::small(&file).ok().map(&mut keep),
                 of_kind: match drawing {

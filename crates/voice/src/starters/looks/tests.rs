@@ -95,13 +95,81 @@ fn what_the_outline_does_not_tell_stays_open() {
     assert_eq!(Look::of(&at(0.58, 0.05), "widest-part"), None, "it may lie in either");
 }
 
+/// Every form that there is, in the words of both languages: the states of a message keep their order.
 #[test]
-fn every_state_that_is_said_is_one_of_the_column() {
-    let states = |id: &str| Starter::named(id).map(|it| it.states(Tongue::of_terminal()).len());
-    assert!(SEEN.iter().all(|id| states(id).is_some()));
-    for kind in EdgeKind::ALL {
-        let said = Look::of(&with_edge(kind), "leaf-edge").expect("an edge that was seen");
-        let Look::State(at) = said else { panic!("{said:?}") };
-        assert!(Some(at) < states("leaf-edge"));
+fn every_form_has_its_word_in_each_language() {
+    let in_ends = |base, tip| {
+        let ends = Ends { base, tip, ..form().ends.expect("a plain leaf") };
+        LeafForm { ends: Some(ends), ..form() }
+    };
+    let of_edge = |kind| ("leaf-edge", with_edge(kind));
+    let of_tip = |tip| ("leaf-tip", in_ends(BaseForm::Rounded, tip));
+    let of_base = |base| ("leaf-base", in_ends(base, TipForm::Pointed));
+    let of_pieces = |arrangement| {
+        let leaflets = Leaflets { middles: vec![[0.0; 2]; 7], arrangement, at_end: None };
+        ("leaf-form", LeafForm { leaflets: Some(leaflets), ..form() })
+    };
+    let of_place = |value| {
+        let widest = WithPlusMinus { value, plus_minus: 0.05 };
+        let ends = Ends { widest, ..form().ends.expect("a plain leaf") };
+        ("widest-part", LeafForm { ends: Some(ends), ..form() })
+    };
+    let german = Tongue::for_person(&["de".to_owned()]);
+    for ((question, form), english_word, german_word) in [
+        (of_edge(EdgeKind::Entire), "smooth", "glatt"),
+        (of_edge(EdgeKind::Toothed), "toothed", "gezähnt"),
+        (of_edge(EdgeKind::DoubleToothed), "toothed", "gezähnt"),
+        (of_edge(EdgeKind::ToothedOrDouble), "toothed", "gezähnt"),
+        (of_edge(EdgeKind::Wavy), "wavy", "gewellt"),
+        (("teeth-sizes", with_edge(EdgeKind::DoubleToothed)), "two sizes", "zwei Größen"),
+        (of_tip(TipForm::Pointed), "pointed", "spitz"),
+        (of_tip(TipForm::DrawnOut), "pointed", "spitz"),
+        (of_tip(TipForm::Rounded), "rounded", "rund"),
+        (of_tip(TipForm::Notched), "notched", "eingekerbt"),
+        (of_base(BaseForm::HeartShaped), "heart-shaped", "herzförmig"),
+        (of_base(BaseForm::Rounded), "rounded", "rund"),
+        (of_base(BaseForm::WedgeShaped), "narrowing to the stalk", "zum Stiel hin schmal"),
+        (of_base(BaseForm::DrawnIn), "narrowing to the stalk", "zum Stiel hin schmal"),
+        (of_pieces(Arrangement::Feather), "like a feather", "wie eine Feder"),
+        (of_pieces(Arrangement::Hand), "like a hand", "wie eine Hand"),
+        (of_place(0.2), "near the stalk", "nahe am Stiel"),
+        (of_place(0.5), "in the middle", "in der Mitte"),
+        (of_place(0.8), "near the tip", "nahe an der Spitze"),
+    ] {
+        let starter = Starter::named(question).expect("a question to begin with");
+        let look = Look::of(&form, question).expect(english_word);
+        assert_eq!(look.text(starter, Tongue::of_terminal()).as_deref(), Some(english_word));
+        assert_eq!(look.text(starter, german).as_deref(), Some(german_word));
     }
+}
+
+#[test]
+fn near_a_right_angle_a_tip_is_neither() {
+    let at = |value| {
+        let angle = Some(WithPlusMinus { value, plus_minus: 5.0 });
+        let ends = Ends {
+            tip_angle: angle,
+            base_angle: angle,
+            base: BaseForm::Rounded,
+            ..form().ends.expect("a plain leaf")
+        };
+        let form = LeafForm { ends: Some(ends), ..form() };
+        ["leaf-tip", "leaf-base"].map(|question| Look::of(&form, question).is_some())
+    };
+    assert_eq!(
+        [at(80.0), at(87.0), at(93.0), at(100.0)],
+        [[true; 2], [false; 2], [false; 2], [true; 2]]
+    );
+}
+
+#[test]
+fn a_question_has_no_answers_of_another() {
+    let t = Tongue::of_terminal();
+    let edge = Starter::named("leaf-edge").expect("a question to begin with");
+    let leaflets = Starter::named("leaflets").expect("a question to begin with");
+    assert_eq!(Look::Count(5).text(edge, t), None);
+    assert_eq!(Look::State(99).text(edge, t), None);
+    assert_eq!(Look::State(0).text(leaflets, t), None);
+    assert_eq!(seen_in(" Blattrand ").map(|it| it.id), Some("leaf-edge"));
+    assert!(seen_in("where the seeds are").is_none(), "an outline shows no seeds");
 }

@@ -6,7 +6,8 @@
 use spinney_exchange::{drawn, mends};
 use spinney_model::limits::{PICTURE_PIXELS, SCREENS_LEAVES};
 use spinney_model::{Aside, Doubt, LeafNote, LeftOut, Measurand, Mend, NoScale, PictureScale};
-use spinney_voice::starters::{Look, SEEN};
+use spinney_voice::Tongue;
+use spinney_voice::starters::{Look, SEEN, Starter};
 
 use super::{LONGEST_FORM, LONGEST_NAME, Leaf, Sheet, There};
 use crate::request::Request;
@@ -169,17 +170,28 @@ fn looks_in_words(looks: &[Option<Look>; SEEN.len()]) -> String {
     looks.iter().map(word).collect::<Vec<_>>().join(" ")
 }
 
-/// None: these are no such words.
+/// None: these are no such words. A page that says nothing was made before there were such words.
 fn looks_of_words(words: &str) -> Option<[Option<Look>; SEEN.len()]> {
-    let look = |word: &str| match word {
-        "-" => Some(None),
-        "n/a" => Some(Some(Look::NotThere)),
-        _ => Some(Some(match word.strip_prefix('x') {
-            Some(count) => Look::Count(count.parse().ok()?),
-            None => Look::State(word.parse().ok()?),
-        })),
+    if words.is_empty() {
+        return Some([None; SEEN.len()]);
+    }
+    let look = |(word, question): (&str, &str)| {
+        let look = match word {
+            "-" => return Some(None),
+            "n/a" => Look::NotThere,
+            _ => match word.strip_prefix('x') {
+                Some(count) => Look::Count(count.parse().ok()?),
+                None => Look::State(word.parse().ok()?),
+            },
+        };
+        let of = Starter::named(question)?;
+        look.text(of, Tongue::of_tokens()).map(|_| Some(look))
     };
-    let looks: Vec<_> = words.split(' ').map(look).collect::<Option<_>>()?;
+    let words: Vec<&str> = words.split(' ').collect();
+    if words.len() != SEEN.len() {
+        return None;
+    }
+    let looks: Vec<_> = words.into_iter().zip(SEEN).map(look).collect::<Option<_>>()?;
     looks.try_into().ok()
 }
 

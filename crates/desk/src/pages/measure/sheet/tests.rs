@@ -57,6 +57,11 @@ fn what_nobody_wrote_so_is_not_read() {
         ("found-scale", "file NaN 300"),
         ("leaf-1", "1 2;3"),
         ("cut-1", "<b>"),
+        ("looks-1", "0 n/a 1 n/a 0"),
+        ("looks-1", "0 n/a 1 n/a x5 - - - -"),
+        ("looks-1", "99 n/a 1 n/a 0 - - - -"),
+        ("looks-1", "0 2 1 n/a 0 - - - -"),
+        ("looks-1", "0 x99999999999 1 n/a 0 - - - -"),
     ] {
         let changed = fields.iter().map(|(field, text)| {
             (field.clone(), if field == name { odd.to_owned() } else { text.clone() })
@@ -64,6 +69,11 @@ fn what_nobody_wrote_so_is_not_read() {
         assert!(Sheet::read(&sent(&changed.collect::<Vec<_>>())).is_none(), "{name}: {odd}");
     }
     assert!(Sheet::read(&sent(&[])).is_none());
+    // A page from before there were such words is read all the same.
+    let older: Vec<_> =
+        fields.iter().filter(|(name, _)| !name.starts_with("looks-")).cloned().collect();
+    let (older, _) = Sheet::read(&sent(&older)).expect("it is what it wrote");
+    assert!(older.now.leaves.iter().all(|leaf| leaf.looks.iter().all(Option::is_none)));
 }
 
 #[test]
