@@ -1,8 +1,10 @@
 // How fast the pocket page is on a slow machine, and what it holds.
 //
 //   node bench/pocket/figures.mjs PAGE.html [--modules DIR] [--chromium PATH] [--runs N] [--slow 4]
-//                                 [--scan SCAN.jpg]
+//                                 [--scan SCAN.jpg] [--throttle 4]
 //
+// With --throttle the browser itself slows down the page's own thread so many times, as its tools for
+// developers do; what works beside it is not slowed.
 // With --scan it also measures the leaves of that scan (crates/desk/examples/drawn_scan.rs draws one).
 // A slow machine: the whole browser in a control group of the kernel that has a quarter of the time of
 // all cores (as root, control groups of version 1); --slow 1 leaves it as it is. Each figure is the median
@@ -104,6 +106,10 @@ for (let run = 0; run < Number(options.runs); run += 1) {
   const context = await open(run);
   const tab = context.pages()[0];
   tab.setDefaultTimeout(120000);
+  if (options.throttle) {
+    const tools = await context.newCDPSession(tab);
+    await tools.send("Emulation.setCPUThrottlingRate", { rate: Number(options.throttle) });
+  }
   note("yardstick: fifty million steps of a loop", await yardstick(tab));
   await go(tab, "/collections");
   const spent = await tab.evaluate(() => [
