@@ -3,7 +3,7 @@
 //! Some hundred leaves (`fixtures::leaves`), each on a page of its own: every shape and edge, turned,
 //! at 150, 300 and 600 dpi, with blur, noise, shade, uneven light, as PNG and as JPEG 60. Shapes by
 //! which the ± was set and shapes by which it is judged are listed apart. `-- N` draws N of
-//! each shape and edge.
+//! each shape and edge. `WORST=1` lists what is farthest off, `ALL=1` each angle.
 
 #[path = "packing/packed.rs"]
 mod packed;
@@ -227,6 +227,11 @@ fn told_ends(pairs: &[Pair]) {
             Some(((found.value - truth).abs(), found.plus_minus, pair.told.clone()))
         };
         let mut off: Vec<_> = pairs.iter().filter_map(off).collect();
+        if std::env::var("ALL").is_ok() {
+            for (by, plus_minus, told) in &off {
+                println!("    {name} {by:.3} ± {plus_minus:.3}: {told}");
+            }
+        }
         let inside = off.iter().filter(|(by, plus_minus, _)| by <= plus_minus).count();
         let by = |part| quantile(off.iter().map(|(by, ..)| *by), part);
         println!(

@@ -48,12 +48,7 @@ pub(crate) fn axis(blade: &[Point], base: Point, said: Option<Point>) -> Axis {
     };
     let flat: Vec<Point> = blade.iter().map(|point| chord.seen(*point)).collect();
     let bend = Bend::of(&flat);
-    let midrib: Vec<Point> = (0..=POINTS)
-        .map(|at| {
-            let part = at as f64 / POINTS as f64;
-            chord.back([part, bend.at(part)])
-        })
-        .collect();
+    let midrib = bend.drawn(&chord);
     let (mut left, mut right) = ((0.0, 0.0), (0.0, 0.0));
     for point in &flat {
         let aside = bend.aside(*point);
@@ -67,11 +62,34 @@ pub(crate) fn axis(blade: &[Point], base: Point, said: Option<Point>) -> Axis {
     let place = f64::midpoint(left.1, right.1).clamp(0.0, 1.0);
     let across = [left.0, right.0].map(|aside| chord.back(bend.beside(place, aside)));
     let length = length(&midrib);
-    let straight =
-        flat.iter().map(|point| [point[0] * length, bend.aside(*point) * chord.length]);
-    let straight: Vec<Point> = straight.collect();
+    let straight = bend.straight(&flat, length, &chord);
     let unseen = unseen_tip(&straight, length);
     Axis { length, unseen, midrib, width: (left.0 - right.0) * chord.length, across, straight }
+}
+
+/// A blade along another line than the one midway between both sides.
+pub(crate) struct Along {
+    /// From the base on.
+    pub(crate) midrib: Vec<Point>,
+    /// Along it.
+    pub(crate) length: f64,
+    /// How far its places usually lie beside it, in pixels.
+    pub(crate) off: f64,
+    /// The blade as if that were straight.
+    pub(crate) straight: Vec<Point>,
+}
+
+/// A blade along its main vein, as far as that is seen: from the base to the last of some places.
+pub(crate) fn along(blade: &[Point], base: Point, seen: &[Point]) -> Option<Along> {
+    let chord = Chord::new(base, *seen.last()?);
+    let seen: Vec<Point> = seen.iter().map(|point| chord.seen(*point)).collect();
+    let bend = Bend::through(&seen);
+    let midrib = bend.drawn(&chord);
+    let length = length(&midrib);
+    let flat: Vec<Point> = blade.iter().map(|point| chord.seen(*point)).collect();
+    let off = usual(seen.iter().map(|point| (point[1] - bend.at(point[0])).abs()));
+    let straight = bend.straight(&flat, length, &chord);
+    Some(Along { length, straight, off: off * chord.length, midrib })
 }
 
 /// Where both sides of a tip are looked at, in pixels from its end.
@@ -263,13 +281,17 @@ impl Bend {
 
     /// The bend that goes through these middles, by least squares.
     fn through(middles: &[Point]) -> Self {
+        let usual_off =
+            |bend: &Self| usual(middles.iter().map(|[u, v]| (v - bend.at(*u)).abs()));
         let mut found = Self { bow: 0.0, twist: 0.0 };
         for _ in 0..6 {
-            let usual = usual(middles.iter().map(|[u, v]| (v - found.at(*u)).abs()));
+            let usual = usual_off(&found);
             let off = |[u, v]: &Point| (v - found.at(*u)).abs();
             let Some(sums) = Sums::of(middles, usual, terms, off) else { break };
             let (bow, twist) = sums.solved();
             found = Self { bow, twist };
+            // What is left beside this line, and not beside the one before: that has its bend in it.
+            let usual = usual_off(&found);
             let chance = |square: f64| SURE * usual * (ALIKE / square).sqrt();
             if found.twist.abs() < chance(sums.bb) {
                 found = Self { bow: sums.av / sums.aa, twist: 0.0 };
@@ -279,6 +301,24 @@ impl Bend {
             }
         }
         found
+    }
+
+    /// Its places from base to tip.
+    fn drawn(&self, chord: &Chord) -> Vec<Point> {
+        let part = |at: usize| at as f64 / POINTS as f64;
+        (0..=POINTS).map(|at| chord.back([part(at), self.at(part(at))])).collect()
+    }
+
+    /// A line seen from the chord, as if the midrib were straight and so long: how far along it each point
+    /// stands beside it, and how far beside.
+    fn straight(&self, flat: &[Point], length: f64, chord: &Chord) -> Vec<Point> {
+        let place = |point: &Point| {
+            let slope = self.slope(point[0].clamp(0.0, 1.0));
+            let aside = self.aside(*point);
+            let foot = point[0] + aside * slope / slope.hypot(1.0);
+            [foot * length, aside * chord.length]
+        };
+        flat.iter().map(place).collect()
     }
 
     fn at(&self, u: f64) -> f64 {

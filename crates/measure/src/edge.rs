@@ -1,4 +1,4 @@
-//! The edge of a blade: entire, wavy, toothed or double-toothed, and its teeth.
+//! The edge of a blade: entire, wavy, toothed, double-toothed or spiny, and its teeth.
 //!
 //! From the sinuses of an outline that part no lobes to teeth, counted on each side. A tooth stands out
 //! between two sinuses (Ellis et al., *Manual of Leaf Architecture*, 2009: a projection whose sinus is
@@ -7,7 +7,7 @@
 
 use spinney_model::{Edge, EdgeKind, EdgeUnseen, TeethPerCm};
 
-use crate::polygon::{Point, distance};
+use crate::polygon::{Point, area, distance};
 use crate::turns::{Sinus, beside};
 
 /// So many teeth make an edge toothed.
@@ -39,6 +39,13 @@ const POINTED: f64 = 0.6;
 const ROUND: [f64; 2] = [0.75, 0.85];
 const EIGHTH: f64 = 0.12;
 const WIDE: [f64; 2] = [30.0, 50.0];
+/// Spines: what a tooth has of the triangle between its point and both sinuses is at most so much, and each of its
+/// sides is hollow by so much of it. Straight sides have all, a half-sine too. Seen on teeth that are so many
+/// pixels wide and high, and so high of their width.
+const HOLLOW: f64 = 0.8;
+const EACH_SIDE: f64 = 0.06;
+const SPINE: [f64; 2] = [30.0, 8.0];
+const DEEP: f64 = 0.2;
 
 /// What the edge is told from: the line around a blade, all its sinuses, and those that part lobes.
 pub(crate) struct Margin<'a> {
@@ -102,6 +109,9 @@ pub(crate) fn edge(margin: &Margin<'_>, mm: Option<f64>) -> Result<Edge, EdgeUns
     }
     let kind = match middle(teeth.iter().map(|tooth| tooth.height)) {
         _ if double => EdgeKind::DoubleToothed,
+        height if height >= SPINE[1].max(DEEP * width) && margin.spiny(&teeth, width) => {
+            EdgeKind::Spiny
+        }
         _ if width >= WIDE[0] && margin.round(&teeth, width) => EdgeKind::Wavy,
         height if height < LOWEST => EdgeKind::ToothedOrDouble,
         _ => EdgeKind::Toothed,
@@ -156,6 +166,13 @@ fn middle(all: impl Iterator<Item = f64>) -> f64 {
     let mut all: Vec<f64> = all.collect();
     all.sort_by(f64::total_cmp);
     all.get(all.len() / 2).copied().unwrap_or(0.0)
+}
+
+/// The area between a stretch of the edge and the straight line from its first place to its last: more than 0
+/// where the edge lies inside of that.
+fn signed_area(line: &[Point]) -> f64 {
+    let next = line.iter().skip(1).chain(line.first());
+    line.iter().zip(next).map(|(a, b)| a[1] * b[0] - a[0] * b[1]).sum::<f64>() / 2.0
 }
 
 impl Margin<'_> {
@@ -257,6 +274,28 @@ impl Margin<'_> {
         let angle = |a: Point, b: Point| (b[1] - a[1]).atan2(b[0] - a[0]);
         let turn = angle(b, c) - angle(a, b);
         turn.sin().atan2(turn.cos()).abs()
+    }
+
+    /// Whether teeth end in a point between two hollow sides.
+    fn spiny(&self, teeth: &[Tooth], width: f64) -> bool {
+        let whole: Vec<&Tooth> = teeth.iter().filter(|tooth| tooth.whole).collect();
+        let triangle = |tooth: &Tooth| {
+            let [a, b] = tooth.ends.map(|at| self.line[at]);
+            area(&[a, self.line[tooth.tip], b]).max(1e-6)
+        };
+        // How much of the triangle is missing beside a side; less than nothing where it bulges.
+        let missing = |from: usize, to: usize| signed_area(&self.line[from..=to]);
+        let sides = |tooth: &Tooth| {
+            let [before, behind] = tooth.ends;
+            [missing(before, tooth.tip), missing(tooth.tip, behind)]
+                .map(|missing| missing / triangle(tooth))
+        };
+        let hollow = middle(whole.iter().map(|tooth| sides(tooth).iter().sum::<f64>()));
+        let least = middle(whole.iter().map(|tooth| sides(tooth)[0].min(sides(tooth)[1])));
+        whole.len() >= FEWEST
+            && width >= SPINE[0]
+            && hollow >= 1.0 - HOLLOW
+            && least >= EACH_SIDE
     }
 
     /// Whether neither teeth nor sinuses have a point.

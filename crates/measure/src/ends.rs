@@ -4,10 +4,10 @@
 //! the widest place. Angles are those of Ellis et al., *Manual of
 //! Leaf Architecture*, 2009 (from memory): from the base to where the margin is a quarter of the way up, from
 //! the tip to where it is three quarters of the way up. Form is told by what lies between those lines and
-//! the margin. Of lobed blades and of leaflets nothing is said; and nothing of whether one side of a base is
-//! narrower, since the midrib line is taken midway between both sides.
+//! the margin. Of lobed blades and of leaflets nothing is said. Whether both sides of a
+//! base are alike is told in `base_sides`.
 
-use spinney_model::{BaseForm, Ends, TipForm, WithPlusMinus};
+use spinney_model::{BaseForm, BaseSides, Ends, OneSide, TipForm, WithPlusMinus};
 
 use crate::axis::Axis;
 
@@ -27,16 +27,37 @@ const RIGHT_ANGLE: f64 = 90.0;
 const PLACES: usize = 24;
 /// The widest place is in the middle of all that is nearly as wide.
 const NEARLY: f64 = 0.985;
-/// The ± of where an end lies, as a share of the blade's length; of an edge, in pixels. Set on drawn leaves
-/// by `crates/measure/benches/drawn_leaves.rs`.
+/// The ± of the widest place, as a share of the blade's length.
 const END: f64 = 0.02;
-const EDGE: f64 = 1.0;
+/// The ± of where an end lies: in pixels; of a blade with an even edge and of one with teeth or waves as a share
+/// of its length, and of how far its beginning was looked for; of what is too thin at its tip to be seen. And
+/// of an edge, in pixels. Set on drawn leaves by `crates/measure/benches/drawn_leaves.rs`.
+const PIXELS: f64 = 0.8;
+const OF_LENGTH: [f64; 2] = [0.0007, 0.003];
+const UNSURE: [f64; 2] = [0.8, 1.6];
+const UNSEEN: f64 = 1.6;
+const EDGE: f64 = 0.4;
 
-/// How a blade begins and ends.
-pub(crate) fn ends(axis: &Axis) -> Ends {
-    let blade = Straight { line: &axis.straight, length: axis.length };
-    let base = blade.end(|place| place);
-    let tip = blade.end(|place| axis.length - place);
+/// How far it may be off where a blade begins and ends, in pixels.
+#[derive(Clone, Copy)]
+pub(crate) struct Doubt {
+    /// How far the beginning was looked for.
+    pub(crate) base: f64,
+    /// What of the tip is too thin to be seen.
+    pub(crate) tip: f64,
+    /// Whether the edge has neither teeth nor waves.
+    pub(crate) even: bool,
+}
+
+/// How a blade begins and ends; `lower`: which side of the base reaches further down.
+pub(crate) fn ends(axis: &Axis, doubt: Doubt, lower: Option<OneSide>) -> Ends {
+    let length = axis.length + axis.unseen;
+    let blade = Straight { line: &axis.straight, length };
+    let uneven = usize::from(!doubt.even);
+    let off = |unsure: f64| PIXELS.hypot(OF_LENGTH[uneven] * length).hypot(unsure);
+    let [at_base, at_tip] = [off(UNSURE[uneven] * doubt.base), off(UNSEEN * doubt.tip)];
+    let base = blade.end(|place| place, [at_base, at_tip]);
+    let tip = blade.end(|place| length - place, [at_tip, at_base]);
     // On both sides: a lobe of one side, or a midrib that ends beside the tip, is neither.
     let behind = |beyond: fn(f64, f64) -> f64| {
         let mut far = [0.0_f64; 2];
@@ -65,13 +86,14 @@ pub(crate) fn ends(axis: &Axis) -> Ends {
             _ => TipForm::Pointed,
         },
         tip_angle: (!notched).then_some(tip.angle),
+        sides: BaseSides { lower, wider: None },
     }
 }
 
 /// A blade with a straight midrib from 0 to its length.
-struct Straight<'a> {
-    line: &'a [[f64; 2]],
-    length: f64,
+pub(crate) struct Straight<'a> {
+    pub(crate) line: &'a [[f64; 2]],
+    pub(crate) length: f64,
 }
 
 /// What is seen at one end.
@@ -83,7 +105,7 @@ struct End {
 
 impl Straight<'_> {
     /// Half widths left and right at a place along the midrib, to the outermost margin.
-    fn sides(&self, along: f64) -> [f64; 2] {
+    pub(crate) fn sides(&self, along: f64) -> [f64; 2] {
         let mut sides = [0.0_f64; 2];
         for two in self.line.windows(2) {
             let (a, b) = (two[0], two[1]);
@@ -97,11 +119,11 @@ impl Straight<'_> {
         sides
     }
 
-    /// One end; `from`: how far along the midrib a place is that is so far from it.
-    fn end(&self, from: impl Fn(f64) -> f64) -> End {
+    /// One end; `from`: how far along the midrib a place is that is so far from it; `off`: how far it may be off
+    /// where that end lies, and where the other one does.
+    fn end(&self, from: impl Fn(f64) -> f64, off: [f64; 2]) -> End {
         let quarter = QUARTER * self.length;
         let sides = self.sides(from(quarter));
-        let angle: f64 = sides.iter().map(|side| side.atan2(quarter)).sum();
         let sum: f64 = (0..PLACES)
             .map(|at| {
                 let place = (at as f64 + 0.5) / PLACES as f64 * quarter;
@@ -109,18 +131,26 @@ impl Straight<'_> {
             })
             .sum();
         let triangle = sides.iter().sum::<f64>() / 2.0;
-        // How an angle changes with the place of the end and with that of the margin.
-        let steep = |side: f64| {
-            let whole = side.hypot(quarter).powi(2);
-            let along = side / whole * END * self.length;
-            let aside = quarter / whole * EDGE;
-            along.hypot(aside)
+        // What both sides make with the midrib where both ends lie so much farther inside.
+        let angles = |[this, other]: [f64; 2]| {
+            let quarter = QUARTER * (self.length - this - other);
+            self.sides(from(this + quarter)).map(|side| side.atan2(quarter))
         };
-        // Both sides have the same end.
-        let plus_minus: f64 = sides.iter().map(|side| steep(*side)).sum();
+        let seen = angles([0.0; 2]);
+        // The most by which each side changes, though it be a tooth that comes to lie there.
+        let most = |moved: fn(f64) -> [f64; 2], off: f64| -> f64 {
+            let other = [-1.0, -0.5, 0.5, 1.0].map(|part| angles(moved(part * off)));
+            let most = |side: usize| {
+                other.iter().map(|it| (it[side] - seen[side]).abs()).fold(0.0, f64::max)
+            };
+            most(0) + most(1)
+        };
+        let along = most(|this| [this, 0.0], off[0]).hypot(most(|other| [0.0, other], off[1]));
+        let aside = sides.map(|side| EDGE * quarter / side.hypot(quarter).powi(2));
+        let plus_minus = along.hypot(aside[0].hypot(aside[1]));
         End {
             angle: WithPlusMinus {
-                value: angle.to_degrees(),
+                value: seen.iter().sum::<f64>().to_degrees(),
                 plus_minus: plus_minus.to_degrees(),
             },
             fullness: sum / PLACES as f64 / triangle.max(1e-9),

@@ -6,11 +6,13 @@
 use spinney_model::{EdgeUnseen, LeafForm, VeinsUnseen};
 
 use crate::axis::Axis;
+use crate::base_sides;
 use crate::edge::{Margin, edge};
-use crate::ends::ends;
+use crate::ends::{Doubt, ends};
 use crate::leaflets::leaflets;
 use crate::lobes::{self, Blade};
 use crate::pieces::Piece;
+use crate::plus_minus::NO_BASE;
 use crate::polygon::Point;
 use crate::stalk::Cut;
 use crate::turns::Turns;
@@ -20,6 +22,8 @@ const LEAST: f64 = 1.5;
 
 /// What the form of a leaf is told from.
 pub(crate) struct Seen<'a> {
+    /// Around the leaf with its stalk.
+    pub(crate) outline: &'a [Point],
     /// Around the blade, from its base to its base.
     pub(crate) blade: &'a [Point],
     pub(crate) base: Point,
@@ -67,8 +71,19 @@ impl Seen<'_> {
             leaflets: leaflets.is_some(),
         };
         let unlobed = lobes.as_ref().is_some_and(|lobes| lobes.sinuses.is_none());
-        let ends = unlobed.then(|| ends(self.axis));
         let veins = Err(VeinsUnseen::NotLookedFor);
-        LeafForm { leaflets, lobes, edge: edge(&margin, self.mm), ends, veins }
+        let edge = edge(&margin, self.mm);
+        let mut form = LeafForm { leaflets, lobes, edge, ends: None, veins };
+        if unlobed {
+            let base = match cut {
+                Some(cut) if form.is_even() => cut.unsure,
+                Some(cut) => cut.parting,
+                None => NO_BASE * self.axis.length,
+            };
+            let doubt = Doubt { base, tip: self.axis.unseen, even: form.is_even() };
+            let lower = cut.and_then(|cut| base_sides::lower(self.outline, cut, self.axis));
+            form.ends = Some(ends(self.axis, doubt, lower));
+        }
+        form
     }
 }

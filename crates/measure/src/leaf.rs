@@ -245,7 +245,7 @@ impl Marked {
         let tip = tip.map(|tip| polygon::from(&blade, tip)[0]);
         let axis = axis::axis(&blade, base, tip);
         let rubbed = notes.contains(&LeafNote::Rubbed);
-        let seen = form::Seen { blade: &blade, base, axis: &axis, mm, rubbed };
+        let seen = form::Seen { outline: &line, blade: &blade, base, axis: &axis, mm, rubbed };
         let form = seen.form(piece, cut.as_ref());
         let ends = [base, axis.midrib[axis.midrib.len() - 1]];
         let hidden = seam::hidden(&line, &seams, ends, axis.across);

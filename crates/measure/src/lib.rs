@@ -8,10 +8,11 @@
 //! In reading order: `picture` (bytes to pixels, `resolution`) · `card` (a photograph laid flat) ·
 //! `ground` (what is no leaf) · `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
 //! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is between them) ·
-//! `lobes` · `edge` · `ends` (base and tip) · `fourier` · `leaflets` · `form` (what is counted of one) · `veins` · `leaf` (all measures of one) ·
+//! `lobes` · `edge` · `ends` (base and tip) · `base_sides` · `fourier` · `leaflets` · `form` (what is counted of one) · `veins` · `leaf` (all measures of one) ·
 //! `touching` (leaves cut apart) · `plus_minus` · `mended` (what a person says otherwise) · `rubbing` (crayon over leaves).
 
 mod axis;
+mod base_sides;
 mod card;
 mod cut_out;
 mod edge;

@@ -12,14 +12,14 @@ use crate::seam::Hidden;
 use spinney_model::{Measurand, MeasuredLeaf, PictureScale};
 
 /// Where an edge lies, in pixels: along a blade, across it, along a stalk.
-const LENGTH: f64 = 1.5;
-const WIDTH: f64 = 1.35;
+const LENGTH: f64 = 1.2;
+const WIDTH: f64 = 1.0;
 const STALK: f64 = 1.4;
 /// The midrib line may lie askew: shares of the length, of the width of a plain blade and of one
 /// with waves or lobes.
-const ASKEW: f64 = 0.0045;
-const ASKEW_ACROSS: f64 = 0.0042;
-const ASKEW_UNEVEN: f64 = 0.009;
+const ASKEW: f64 = 0.0033;
+const ASKEW_ACROSS: f64 = 0.003;
+const ASKEW_UNEVEN: f64 = 0.006;
 /// The tips of teeth on both sides are blunt by a pixel.
 const TEETH_ACROSS: f64 = 1.2;
 /// Pixels along the outline whose area may lie on the other side of it.
@@ -35,7 +35,7 @@ const UNSEEN: [f64; 2] = [0.8, 3.1];
 const NOTCH: f64 = 2.7;
 /// Without a stalk, or with leaflets, nobody sees where the blade begins: a share of its length (a guess;
 /// no drawn leaf has judged it).
-const NO_BASE: f64 = 0.015;
+pub(crate) const NO_BASE: f64 = 0.015;
 /// Of a hull, which is as well known as the area, and hardly differs from it.
 const SOLIDITY: f64 = 0.012;
 /// What a photograph adds that was laid flat by a scale card, as a share of a length; twice for an area

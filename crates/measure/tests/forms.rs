@@ -7,11 +7,15 @@ use std::f64::consts::TAU;
 
 use fastrand::Rng;
 use png_file::packed;
-use spinney_fixtures::leaves::form::{Blade, FormPlan, FormTruth, Leaflets, LobeForm, Margin};
+use spinney_fixtures::leaves::form::{
+    Blade, FormPlan, FormTruth, Leaflets, LobeForm, Lopsided, Margin, VeinPlan,
+};
 use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Leaf, Plan, Shape};
 use spinney_measure::{measure, read};
-use spinney_model::{Arrangement, BaseForm, EdgeKind, EdgeUnseen, LeafForm, TipForm};
+use spinney_model::{
+    Arrangement, BaseForm, BaseSides, EdgeKind, EdgeUnseen, LeafForm, TipForm, WhichSide,
+};
 
 /// A line in mm.
 type Line = Vec<[f64; 2]>;
@@ -97,6 +101,7 @@ fn plan(blade: Blade, margin: Margin) -> FormPlan {
         stalk: 20.0,
         stalk_width: 1.2,
         stalk_bend: 0.2,
+        lopsided: Lopsided::default(),
     }
 }
 
@@ -115,6 +120,24 @@ fn teeth_are_counted_on_each_side_and_small_ones_make_an_edge_double_toothed() {
                 assert!(found.len().abs_diff(truth) <= 1, "{} {truth}", found.len());
             }
         }
+    }
+}
+
+#[test]
+fn teeth_with_a_sharp_point_between_hollow_sides_are_spines_where_that_can_be_seen() {
+    let edge = |margin, dpi| {
+        let spines = FormPlan { pitch: 9.0, tooth: 3.4, ..plan(Blade::Plain, margin) };
+        form(&spines.leaf(), dpi, 0.3).edge.map(|edge| edge.kind)
+    };
+    for margin in [Margin::Spiny, Margin::SpinyArc] {
+        for dpi in [150.0, 300.0, 600.0] {
+            assert_eq!(edge(margin, dpi), Ok(EdgeKind::Spiny), "{margin:?} {dpi}");
+        }
+        // Two pixels of blur are as wide as a spine.
+        assert_ne!(edge(margin, 50.0), Ok(EdgeKind::Spiny), "{margin:?}");
+    }
+    for margin in [Margin::Serrate, Margin::Dentate, Margin::Crenate] {
+        assert_eq!(edge(margin, 300.0), Ok(EdgeKind::Toothed), "{margin:?}");
     }
 }
 
@@ -218,6 +241,65 @@ fn base_and_tip_are_called_as_they_were_drawn() {
     assert_eq!(ends(Shape::Ovate).2, 3);
     let (_, oblong, _) = ends(Shape::Oblong);
     assert_eq!(oblong, TipForm::Rounded);
+}
+
+/// What is told of the base of a blade that is so unlike on both sides, with its main vein drawn or not.
+fn base(plan: &FormPlan, veined: bool, dpi: f64, turn: f64) -> BaseSides {
+    let leaf = plan.leaf();
+    let mut page = Page { dpi, ..Page::of_one(&leaf, turn) };
+    let rng = &mut Rng::with_seed(8);
+    if veined {
+        let veins = VeinPlan { aside: 0.0, ..VeinPlan::seeded(rng, plan.length, 0.5) };
+        page.veins = veins.drawn(plan, rng);
+    }
+    let file = packed(&page.scanned(rng), page.pixels());
+    let found = measure(&read(&file, Some(dpi)).expect("a picture")).expect("a leaf");
+    found.leaves[0].form.ends.expect("it is in one piece").sides
+}
+
+#[test]
+fn a_base_that_is_wider_on_one_side_is_told_by_its_main_vein_alone() {
+    for (wider, which) in [
+        (0.0, WhichSide::Neither),
+        (0.1, WhichSide::Neither),
+        (0.9, WhichSide::Right),
+        (-0.9, WhichSide::Left),
+    ] {
+        let lopsided = Lopsided { wider, lower: 0.0 };
+        let plan = FormPlan { lopsided, ..plan(Blade::Plain, Margin::Smooth) };
+        for turn in [0.0, 2.5] {
+            let said = base(&plan, true, 300.0, turn).wider.expect("its main vein is seen");
+            let truth = plan.base([0.06, 0.25]).right;
+            assert_eq!(said.which, Some(which), "{wider}");
+            assert!((said.value.value - truth.max(1.0 - truth)).abs() < said.value.plus_minus);
+            assert_eq!(base(&plan, false, 300.0, turn).wider, None);
+        }
+    }
+}
+
+#[test]
+fn a_side_that_begins_further_down_is_told_with_the_way_between_both() {
+    for (shape, lower, which) in [
+        (Shape::Obovate, 0.0, WhichSide::Neither),
+        (Shape::Ellipse, -0.09, WhichSide::Left),
+        (Shape::Rhombus, 0.07, WhichSide::Right),
+        (Shape::Heart, 0.09, WhichSide::Right),
+    ] {
+        let lopsided = Lopsided { wider: 0.0, lower };
+        let plan = FormPlan { shape, lopsided, ..plan(Blade::Plain, Margin::Smooth) };
+        for (dpi, turn) in [(150.0, 0.0), (300.0, 2.5)] {
+            let said = base(&plan, false, dpi, turn).lower.expect("it has a stalk");
+            let truth = plan.base([0.06, 0.25]).lower.abs();
+            assert_eq!(said.which, Some(which), "{shape:?} {lower}: {said:?}");
+            let off = (said.value.value - truth).abs();
+            assert!(off < said.value.plus_minus + 0.002, "{shape:?} {truth}: {said:?}");
+        }
+    }
+    // In between nobody can say.
+    let lopsided = Lopsided { wider: 0.0, lower: 0.031 };
+    let between = FormPlan { lopsided, ..plan(Blade::Plain, Margin::Smooth) };
+    let said = base(&between, false, 150.0, 0.0).lower.expect("it has a stalk");
+    assert_eq!(said.which, None, "{said:?}");
 }
 
 #[test]

@@ -70,10 +70,11 @@ pub use key::{Couplet, Destination, End, Key, SecondLooks, Wording};
 pub use marks::within_marks;
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use measured::{
-    Arrangement, Aside, BaseForm, CannotMend, Doubt, Edge, EdgeKind, EdgeUnseen, Ends, How,
-    LeafForm, LeafLines, LeafNote, Leaflets, LeftOut, Lobes, Measurand, Measure, MeasuredIn,
-    MeasuredLeaf, MeasuredPicture, Mend, NoMend, NoScale, NotMeasured, PictureError,
-    PictureScale, Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
+    Arrangement, Aside, BaseForm, BaseSides, CannotMend, Doubt, Edge, EdgeKind, EdgeUnseen,
+    Ends, How, LeafForm, LeafLines, LeafNote, Leaflets, LeftOut, Lobes, Measurand, Measure,
+    MeasuredIn, MeasuredLeaf, MeasuredPicture, Mend, NoMend, NoScale, NotMeasured, OneSide,
+    PictureError, PictureScale, Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen,
+    WhichSide, WithPlusMinus,
 };
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};

@@ -9,8 +9,9 @@ mod form;
 mod mend;
 
 pub use form::{
-    Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes,
-    Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
+    Arrangement, BaseForm, BaseSides, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets,
+    Lobes, OneSide, Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WhichSide,
+    WithPlusMinus,
 };
 pub use mend::{CannotMend, Mend, NoMend};
 

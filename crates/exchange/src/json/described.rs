@@ -149,6 +149,8 @@ texts! {
     };
     /// How a base is.
     BaseForm = one_of(model::BaseForm::ALL.map(words::base_form));
+    /// Which of two sides has more.
+    WhichSide = one_of(model::WhichSide::ALL.map(words::which_side));
     /// How a tip is.
     TipForm = one_of(model::TipForm::ALL.map(words::tip_form));
     /// What in a picture is no leaf.

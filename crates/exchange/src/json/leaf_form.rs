@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 use spinney_model::{
-    Edge, EdgeUnseen, Ends, Leaflets, Lobes, Veins, VeinsUnseen, WithPlusMinus,
+    Edge, EdgeUnseen, Ends, Leaflets, Lobes, OneSide, Veins, VeinsUnseen, WithPlusMinus,
 };
 
 #[cfg(test)]
@@ -169,6 +169,23 @@ pub(super) struct EndsShape {
     tip: &'static str,
     /// In degrees; null: it is notched.
     tip_angle: Option<WithPlusMinusShape>,
+    /// How much further down one side of the base reaches than the other, as a share of the blade's
+    /// length; null: there is no stalk from which both sides could be seen to begin.
+    lower: Option<OneSideShape>,
+    /// What the wider side has of the width in the lowest part of the blade; null: the main vein is not seen.
+    wider: Option<OneSideShape>,
+}
+
+/// What one side of a base has more of.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "OneSide"))]
+struct OneSideShape {
+    value: f64,
+    plus_minus: f64,
+    /// Which side it is, seen with the tip of the leaf up; null: that cannot be told.
+    #[cfg_attr(test, schemars(with = "Option<described::WhichSide>"))]
+    which: Option<&'static str>,
 }
 
 /// A number with half of its 95 % interval.
@@ -186,12 +203,19 @@ impl EndsShape {
             value: finely(of.value),
             plus_minus: finely(of.plus_minus),
         };
+        let side = |of: OneSide| OneSideShape {
+            value: finely(of.value.value),
+            plus_minus: finely(of.value.plus_minus),
+            which: of.which.map(words::which_side),
+        };
         Self {
             widest: number(ends.widest),
             base: words::base_form(ends.base),
             base_angle: ends.base_angle.map(number),
             tip: words::tip_form(ends.tip),
             tip_angle: ends.tip_angle.map(number),
+            lower: ends.sides.lower.map(side),
+            wider: ends.sides.wider.map(side),
         }
     }
 }

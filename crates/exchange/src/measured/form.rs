@@ -1,13 +1,13 @@
 //! What a leaf says besides lengths, as cells.
 
 use spinney_model::{
-    Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes, Veins, WithPlusMinus,
+    Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes, OneSide, Veins, WithPlusMinus,
 };
 
 use super::{decimals, number, words};
 
 /// Their names.
-pub(super) const HEADING: [&str; 23] = [
+pub(super) const HEADING: [&str; 28] = [
     "leaflets",
     "leaflets arranged",
     "leaflet at end",
@@ -25,6 +25,11 @@ pub(super) const HEADING: [&str; 23] = [
     "base",
     "base angle (°)",
     "± base angle",
+    "base sides",
+    "one side further down by",
+    "± one side further down by",
+    "wider side of base",
+    "± wider side of base",
     "tip",
     "tip angle (°)",
     "± tip angle",
@@ -57,8 +62,8 @@ fn veins(veins: Option<&Veins>) -> [String; 3] {
     [left, right, veins.pairs.map_or(UNSEEN, words::vein_pairs).to_owned()]
 }
 
-fn ends(ends: Option<&Ends>) -> [String; 8] {
-    let Some(ends) = ends else { return [NONE; 8].map(String::from) };
+fn ends(ends: Option<&Ends>) -> Vec<String> {
+    let Some(ends) = ends else { return vec![NONE.to_owned(); 13] };
     let both = |of: WithPlusMinus| {
         let decimals = decimals(of.plus_minus);
         [of.value, of.plus_minus].map(|value| number(value, decimals))
@@ -68,7 +73,14 @@ fn ends(ends: Option<&Ends>) -> [String; 8] {
     let [base, base_off] = angle(ends.base_angle);
     let [tip, tip_off] = angle(ends.tip_angle);
     let (at_base, at_tip) = (words::base_form(ends.base), words::tip_form(ends.tip));
-    [widest, off, at_base.to_owned(), base, base_off, at_tip.to_owned(), tip, tip_off]
+    let side =
+        |of: Option<OneSide>| of.map_or([UNSEEN; 2].map(String::from), |it| both(it.value));
+    let ([lower, lower_off], [wider, wider_off]) =
+        (side(ends.sides.lower), side(ends.sides.wider));
+    let sides = words::base_sides(ends.sides).unwrap_or(UNSEEN).to_owned();
+    let base = [at_base.to_owned(), base, base_off, sides, lower, lower_off, wider, wider_off];
+    let tip = [at_tip.to_owned(), tip, tip_off];
+    [widest, off].into_iter().chain(base).chain(tip).collect()
 }
 
 fn leaflets(leaflets: Option<&Leaflets>) -> [String; 3] {

@@ -1,9 +1,10 @@
 //! A row a leaf, with a unit and a ± for each measure.
 
 use spinney_model::{
-    Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, LeafLines, LeafNote,
-    Leaflets, Lobes, Measure, MeasuredLeaf, NoScale, NotMeasured, PictureScale, Sinuses,
-    TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
+    Arrangement, BaseForm, BaseSides, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, LeafLines,
+    LeafNote, Leaflets, Lobes, Measure, MeasuredLeaf, NoScale, NotMeasured, OneSide,
+    PictureScale, Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WhichSide,
+    WithPlusMinus,
 };
 
 use super::*;
@@ -65,7 +66,7 @@ fn a_leaf_is_a_row_and_what_is_not_known_is_a_question_mark() {
     assert_eq!(
         rows[1],
         format!(
-            "{first}-,-,-,5,feather,0.521,0.061,toothed,12,9,2.52,0.13,-,-,-,-,-,-,-,-,?,?,?,base guessed; holes"
+            "{first}-,-,-,5,feather,0.521,0.061,toothed,12,9,2.52,0.13,-,-,-,-,-,-,-,-,-,-,-,-,-,?,?,?,base guessed; holes"
         )
     );
     assert!(rows[2].starts_with("c.png,1,?,not said,?,?,"), "{}", rows[2]);
@@ -85,7 +86,7 @@ fn what_a_leaf_has_none_of_is_no_question_mark() {
         veins: Err(VeinsUnseen::NotLookedFor),
     };
     let said = |form: &LeafForm| form::cells(form).join(",");
-    let none = ",-,-,-,-,-,-,-,-,?,?,?";
+    let none = ",-,-,-,-,-,-,-,-,-,-,-,-,-,?,?,?";
     assert_eq!(said(&form), format!("9,feather,yes,-,-,-,-,?,?,?,?,?{none}"));
     form.edge = Ok(Edge { kind: EdgeKind::Entire, teeth: Default::default(), per_cm: None });
     assert_eq!(said(&form), format!("9,feather,yes,-,-,-,-,entire,0,0,0,-{none}"));
@@ -95,9 +96,25 @@ fn what_a_leaf_has_none_of_is_no_question_mark() {
         base_angle: None,
         tip: TipForm::DrawnOut,
         tip_angle: Some(WithPlusMinus { value: 48.27, plus_minus: 3.1 }),
+        sides: BaseSides { lower: None, wider: None },
     });
     let ends = said(&form).split_off(said(&form).find("0.381").expect("it is there"));
-    assert_eq!(ends, "0.381,0.044,heart-shaped,-,-,drawn out,48.3,3.1,?,?,?");
+    assert_eq!(ends, "0.381,0.044,heart-shaped,-,-,?,?,?,?,?,drawn out,48.3,3.1,?,?,?");
+    let side = |value, which| {
+        Some(OneSide { value: WithPlusMinus { value, plus_minus: 0.004 }, which: Some(which) })
+    };
+    let mut told = |lower, wider| {
+        let ends = form.ends.as_mut().expect("it was said");
+        ends.sides = BaseSides { lower, wider };
+        said(&form)
+    };
+    let neither = told(side(0.002, WhichSide::Neither), side(0.51, WhichSide::Neither));
+    assert!(neither.contains(",alike,0.002,0.004,0.51,0.004,"), "{neither}");
+    let lower = told(side(0.0812, WhichSide::Left), None);
+    assert!(lower.contains(",one further down,0.0812,0.004,?,?,"), "{lower}");
+    let both = told(side(0.0812, WhichSide::Left), side(0.62, WhichSide::Right));
+    assert!(both.contains(",one further down and one wider,"), "{both}");
+    assert!(told(None, side(0.5, WhichSide::Neither)).contains(",?,?,?,0.5,"));
     let line = vec![[1.0, 2.0], [3.0, 4.0]];
     let sides = [vec![line.clone(); 9], vec![line.clone(); 8]];
     let mut veins = Veins { main: line, sides, pairs: Some(VeinPairs::Alternate) };

@@ -1,8 +1,9 @@
 //! The words in which programs read what was measured: one each for everything that can be said.
 
 use spinney_model::{
-    Arrangement, BaseForm, Doubt, EdgeKind, EdgeUnseen, How, LeafNote, LeftOut, Measurand,
-    NoScale, NotMeasured, PictureScale, TipForm, VeinPairs, VeinsUnseen,
+    Arrangement, BaseForm, BaseSides, Doubt, EdgeKind, EdgeUnseen, How, LeafNote, LeftOut,
+    Measurand, NoScale, NotMeasured, OneSide, PictureScale, TipForm, VeinPairs, VeinsUnseen,
+    WhichSide::{self, Left, Neither, Right},
 };
 
 /// What is measured.
@@ -69,6 +70,7 @@ pub(crate) fn edge_kind(kind: EdgeKind) -> &'static str {
         EdgeKind::Toothed => "toothed",
         EdgeKind::DoubleToothed => "double-toothed",
         EdgeKind::ToothedOrDouble => "toothed or double-toothed",
+        EdgeKind::Spiny => "spiny",
     }
 }
 
@@ -104,6 +106,27 @@ pub(crate) fn base_form(form: BaseForm) -> &'static str {
         BaseForm::Rounded => "rounded",
         BaseForm::WedgeShaped => "wedge-shaped",
         BaseForm::DrawnIn => "drawn in",
+    }
+}
+
+/// How both sides of a base stand to each other; None: that is not told.
+pub(crate) fn base_sides(sides: BaseSides) -> Option<&'static str> {
+    let which = |side: Option<OneSide>| side.and_then(|side| side.which);
+    match (which(sides.lower), which(sides.wider)) {
+        (Some(Left | Right), Some(Left | Right)) => Some("one further down and one wider"),
+        (Some(Left | Right), _) => Some("one further down"),
+        (_, Some(Left | Right)) => Some("one wider"),
+        (Some(Neither), Some(Neither)) => Some("alike"),
+        _ => None,
+    }
+}
+
+/// Which of two sides has more.
+pub(crate) fn which_side(which: WhichSide) -> &'static str {
+    match which {
+        Neither => "neither",
+        Left => "left",
+        Right => "right",
     }
 }
 

@@ -38,7 +38,7 @@ const NOT_OUTDOORS: [Measurand; 4] =
     [Measurand::BladeArea, Measurand::Perimeter, Measurand::Solidity, Measurand::Roundness];
 
 /// What the other columns of measured leaves hold, where their headings do not say it.
-const MEASURED: [[&str; 3]; 11] = [
+const MEASURED: [[&str; 3]; 13] = [
     ["length to width", "measure", "ratio"],
     ["stalk to blade", "measure", "ratio"],
     ["leaflets", "counts", ""],
@@ -48,6 +48,8 @@ const MEASURED: [[&str; 3]; 11] = [
     ["teeth right", "counts", ""],
     ["teeth in a cm", "measure", "none"],
     ["widest at", "measure", "ratio"],
+    ["one side further down by", "measure", "ratio"],
+    ["wider side of base", "measure", "ratio"],
     ["side veins left", "counts", ""],
     ["side veins right", "counts", ""],
 ];

@@ -60,7 +60,7 @@ impl Family {
 /// All families: shapes, edges and forms of lobes by which the rules are judged are none of those by
 /// which they were built, except for edges that have one form only.
 pub(crate) fn families(judged: bool) -> Vec<Family> {
-    let (plain, lobed, leaflets, lobe_forms, margins): (&[_], &[_], &[_], &[_], [Margin; 5]) =
+    let (plain, lobed, leaflets, lobe_forms, margins): (&[_], &[_], &[_], &[_], [Margin; 6]) =
         match judged {
             false => (
                 &[Shape::Ellipse, Shape::Obovate, Shape::Rhombus],
@@ -73,6 +73,7 @@ pub(crate) fn families(judged: bool) -> Vec<Family> {
                     Margin::Dentate,
                     Margin::Wavy,
                     Margin::Double,
+                    Margin::Spiny,
                 ],
             ),
             true => (
@@ -86,6 +87,7 @@ pub(crate) fn families(judged: bool) -> Vec<Family> {
                     Margin::Crenate,
                     Margin::Wavy,
                     Margin::Double,
+                    Margin::SpinyArc,
                 ],
             ),
         };
@@ -97,8 +99,9 @@ pub(crate) fn families(judged: bool) -> Vec<Family> {
         for shape in plain {
             add(*shape, Kind::Plain, lobe_forms[0]);
         }
-        // Waves on lobes are lobes of lobes, and nobody's words are clear.
-        let lobed = if margin == Margin::Wavy { &[] } else { lobed };
+        // Waves on lobes are lobes of lobes, and so are spines; nobody's words are clear.
+        let waved = margin == Margin::Wavy || margin.is_spiny();
+        let lobed = if waved { &[] } else { lobed };
         for lobe_form in lobe_forms.iter().filter(|_| !lobed.is_empty()) {
             add(lobed[0], Kind::Hand, *lobe_form);
             for shape in lobed {

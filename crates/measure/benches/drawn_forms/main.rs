@@ -5,8 +5,10 @@
 //! leaflets, turned, at 150, 300 and 600 dpi, with blur, noise, shade, uneven light, as PNG and as
 //! JPEG 60. Families by which the rules were built and families by which they are judged have no
 //! shape and no seed in common, and are listed apart. `-- N` draws N of each. `WORST=1` lists what
-//! was told wrong, `KEEP=folder` keeps its scans, and `-- built` or `-- judged` draws those alone.
+//! was told wrong, `KEEP=folder` keeps its scans, and `-- built` or `-- judged` draws those alone,
+//! `-- bases` only whether both sides of a base are alike.
 
+mod bases;
 mod families;
 #[path = "../packing/packed.rs"]
 mod packed;
@@ -41,6 +43,10 @@ fn main() {
     for (name, seed) in [("built", 11), ("judged", 13)] {
         // One of the two alone, where it is named.
         if (named("built") || named("judged")) && !named(name) {
+            continue;
+        }
+        bases::told(name, count);
+        if named("bases") {
             continue;
         }
         let mut rng = Rng::with_seed(seed);

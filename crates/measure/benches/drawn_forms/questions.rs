@@ -8,7 +8,7 @@ use crate::Pair;
 /// None: it is not asked of this leaf.
 type Right = fn(&Pair) -> Option<bool>;
 
-pub(crate) const QUESTIONS: [(&str, Right); 12] = [
+pub(crate) const QUESTIONS: [(&str, Right); 14] = [
     ("number of lobes", |pair| {
         let lobes = |form: &LeafForm| form.lobes.as_ref().map(|lobes| lobes.count());
         simple(pair).then(|| pair.form().and_then(lobes) == Some(pair.truth.lobes))
@@ -57,7 +57,21 @@ pub(crate) const QUESTIONS: [(&str, Right); 12] = [
                 EdgeKind::ToothedOrDouble => return None,
                 _ => kind == EdgeKind::DoubleToothed,
             },
+            Margin::Spiny | Margin::SpinyArc => match kind {
+                // Spines that are too small to be told from teeth are teeth.
+                EdgeKind::ToothedOrDouble => return None,
+                _ => kind == EdgeKind::Spiny,
+            },
         })
+    }),
+    ("spines are called so", |pair| {
+        let edge = pair.form().and_then(|form| form.edge.as_ref().ok());
+        let spiny = pair.truth.margin.is_spiny() && teeth(pair) >= 6;
+        spiny.then_some(edge.is_some_and(|edge| edge.kind == EdgeKind::Spiny))
+    }),
+    ("nothing else is called so", |pair| {
+        let edge = pair.form()?.edge.as_ref().ok()?;
+        (!pair.truth.margin.is_spiny()).then_some(edge.kind != EdgeKind::Spiny)
     }),
     ("edge is said in full", |pair| {
         let edge = pair.form().and_then(|form| form.edge.as_ref().ok());

@@ -14,6 +14,10 @@ const SCALES: [f64; 2] = [1.6, 3.0];
 const BESIDE: f64 = 0.3;
 /// The part of the blade by which it is judged.
 const JUDGED: std::ops::Range<f64> = 0.1..0.8;
+/// What is nearer to the end of where it is looked for than this share says little.
+const WELL_WITHIN: f64 = 0.75;
+/// Up to here it is looked at for how it runs near the base.
+pub(super) const LOWER: f64 = 0.6;
 /// A place counts at most so many times what is usual where lines are judged, and where one is looked for.
 const MOST: f64 = 5.0;
 const SHARPEST: f64 = 40.0;
@@ -51,6 +55,14 @@ impl MainVein {
         Some(Self { columns: smooth(&best.columns) })
     }
 
+    /// Whether it lies well within where it was looked for: another one may be the clearest farther aside.
+    pub(super) fn is_within(&self, sheet: &Sheet) -> bool {
+        let most = WELL_WITHIN * reach(sheet) as f64;
+        let rows = JUDGED.start * sheet.rows as f64..LOWER * sheet.rows as f64;
+        let aside = |row: usize| (self.columns[row] - sheet.middle() as f64).abs();
+        (0..sheet.rows).filter(|row| rows.contains(&(*row as f64))).all(|row| aside(row) < most)
+    }
+
     /// Its places, from base to tip.
     pub(super) fn places(&self) -> Vec<Point> {
         let last = self.columns.len() - 1;
@@ -67,11 +79,16 @@ struct Line {
     sharp: f64,
 }
 
+/// How far from the midrib line a line is looked for, in cells.
+fn reach(sheet: &Sheet) -> usize {
+    let narrow = sheet.widest[0].min(sheet.widest[1]);
+    (BESIDE * narrow).max(4.0) as usize
+}
+
 /// The best line in a band; the band lies as far aside as said, in steps of one that lies
 /// clear of the middle.
 fn line(sheet: &Sheet, ridges: &Ridges, tone: f64, aside: f64) -> Option<Line> {
-    let narrow = sheet.widest[0].min(sheet.widest[1]);
-    let reach = (BESIDE * narrow).max(4.0) as usize;
+    let reach = reach(sheet);
     let shift = (aside * 1.9 * reach as f64).round();
     let first = (sheet.middle() as f64 + shift) as usize - reach;
     let many = 2 * reach + 1;

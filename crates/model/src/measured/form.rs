@@ -60,6 +60,44 @@ pub struct Ends {
     pub tip: TipForm,
     /// Between the tip and the margin three quarters of the way up; in degrees. None: it is notched.
     pub tip_angle: Option<WithPlusMinus>,
+    /// How the two sides of its base stand to each other.
+    pub sides: BaseSides,
+}
+
+/// How the two sides of a base stand to each other, left and right seen with the tip of the leaf up.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BaseSides {
+    /// How much further down one side reaches than the other, as a share of the blade's length. None:
+    /// there is no stalk from which both sides could be seen to begin.
+    pub lower: Option<OneSide>,
+    /// What the wider side has of the width in the lowest part, from the main vein on. None: the main
+    /// vein is not seen.
+    pub wider: Option<OneSide>,
+}
+
+/// How much more of something one side has.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OneSide {
+    /// How much, of the side that has more.
+    pub value: WithPlusMinus,
+    /// Which side has clearly more. None: its ± does not let that be told.
+    pub which: Option<WhichSide>,
+}
+
+/// Which of two sides has more.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WhichSide {
+    /// Neither: both are about alike.
+    Neither,
+    /// The left one.
+    Left,
+    /// The right one.
+    Right,
+}
+
+impl WhichSide {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Neither, Self::Left, Self::Right];
 }
 
 /// How a base is.
@@ -175,12 +213,20 @@ pub enum EdgeKind {
     DoubleToothed,
     /// With teeth; whether they have smaller ones on them cannot be seen.
     ToothedOrDouble,
+    /// With teeth that end in a sharp point, hollow on both sides.
+    Spiny,
 }
 
 impl EdgeKind {
     /// All of them.
-    pub const ALL: [Self; 5] =
-        [Self::Entire, Self::Wavy, Self::Toothed, Self::DoubleToothed, Self::ToothedOrDouble];
+    pub const ALL: [Self; 6] = [
+        Self::Entire,
+        Self::Wavy,
+        Self::Toothed,
+        Self::DoubleToothed,
+        Self::ToothedOrDouble,
+        Self::Spiny,
+    ];
 }
 
 /// How many teeth are in a cm of the edge.

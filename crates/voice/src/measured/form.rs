@@ -3,8 +3,8 @@
 //! From its form to phrases, in the words that the glossary explains.
 
 use spinney_model::{
-    Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes,
-    TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
+    Arrangement, BaseForm, BaseSides, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets,
+    Lobes, OneSide, TipForm, VeinPairs, Veins, VeinsUnseen, WhichSide, WithPlusMinus,
 };
 
 use super::rounded;
@@ -50,11 +50,38 @@ fn ends(t: Tongue, ends: &Ends) -> Vec<String> {
     };
     let percent = |share: f64| 100.0 * share;
     let [value, half] = both(t, percent(ends.widest.value), percent(ends.widest.plus_minus));
-    vec![
-        angle(base_form(t, ends.base), ends.base_angle),
-        angle(tip_form(t, ends.tip), ends.tip_angle),
-        t.with("measure-widest", &[("value", &value), ("half", &half)]),
-    ]
+    let base = angle(base_form(t, ends.base), ends.base_angle);
+    let tip = angle(tip_form(t, ends.tip), ends.tip_angle);
+    let widest = t.with("measure-widest", &[("value", &value), ("half", &half)]);
+    [base].into_iter().chain(base_sides(t, ends.sides)).chain([tip, widest]).collect()
+}
+
+/// Whether both sides of a base are the same, as far as it is told.
+fn base_sides(t: Tongue, sides: BaseSides) -> Vec<String> {
+    let more = |side: Option<OneSide>, left: &str, right: &str| {
+        let side = side?;
+        let key = match side.which? {
+            WhichSide::Neither => return None,
+            WhichSide::Left => left,
+            WhichSide::Right => right,
+        };
+        let WithPlusMinus { value, plus_minus } = side.value;
+        let [value, half] = both(t, 100.0 * value, 100.0 * plus_minus);
+        Some(t.with(key, &[("value", &value), ("half", &half)]))
+    };
+    let lower = more(sides.lower, "measure-base-lower-left", "measure-base-lower-right");
+    let wider = more(sides.wider, "measure-base-wider-left", "measure-base-wider-right");
+    let said: Vec<String> = lower.into_iter().chain(wider).collect();
+    if !said.is_empty() {
+        return said;
+    }
+    let told = |side: Option<OneSide>| side.is_some_and(|side| side.which.is_some());
+    vec![t.say(match (told(sides.lower), told(sides.wider)) {
+        (true, true) => "measure-base-alike",
+        (true, false) => "measure-base-begins-alike",
+        (false, true) => "measure-base-as-wide",
+        (false, false) => "measure-base-sides-unseen",
+    })]
 }
 
 /// A number and its ±, with as many digits as they are sure of.
@@ -136,5 +163,6 @@ pub fn edge_kind(t: Tongue, kind: EdgeKind) -> String {
         EdgeKind::Toothed => "measure-edge-toothed",
         EdgeKind::DoubleToothed => "measure-edge-double-toothed",
         EdgeKind::ToothedOrDouble => "measure-edge-toothed-or-double",
+        EdgeKind::Spiny => "measure-edge-spiny",
     })
 }

@@ -3,8 +3,10 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes,
-    Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen, WithPlusMinus,
+    Arrangement, BaseForm, BaseSides, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets,
+    Lobes, OneSide, Sinuses, TeethPerCm, TipForm, VeinPairs, Veins, VeinsUnseen,
+    WhichSide::{self, Left, Neither, Right},
+    WithPlusMinus,
 };
 
 use super::*;
@@ -89,6 +91,31 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
     assert_eq!(left_out(Tongue::of_terminal(), &[]), "");
 }
 
+/// What is said of a base by which of its sides reaches further down, and which is wider.
+fn sides(t: Tongue, lower: Option<WhichSide>, wider: Option<WhichSide>) -> Vec<String> {
+    let value = WithPlusMinus { value: 0.081, plus_minus: 0.006 };
+    let side = |which| Some(OneSide { value, which });
+    let ends = Ends {
+        widest: value,
+        base: BaseForm::Rounded,
+        base_angle: None,
+        tip: TipForm::Pointed,
+        tip_angle: None,
+        sides: BaseSides { lower: side(lower), wider: side(wider) },
+    };
+    let form = form(
+        t,
+        &LeafForm {
+            leaflets: None,
+            lobes: None,
+            edge: Err(EdgeUnseen::TooCoarse),
+            ends: Some(ends),
+            veins: Err(VeinsUnseen::NotLookedFor),
+        },
+    );
+    form[2..form.len() - 2].to_vec()
+}
+
 #[test]
 fn each_leaf_that_was_cut_apart_has_a_line_that_puts_it_back() {
     for t in Tongue::all() {
@@ -150,12 +177,39 @@ fn a_form_is_said_in_each_language() {
         base_angle: Some(WithPlusMinus { value: 131.4, plus_minus: 4.2 }),
         tip: TipForm::Notched,
         tip_angle: None,
+        sides: BaseSides { lower: None, wider: None },
     };
     let whole = LeafForm { ends: Some(ends), ..compound };
     assert_eq!(
         form(english, &whole)[3..],
-        ["base rounded (131 ± 4°)", "tip notched", "widest 38 ± 4 % of the way up"]
+        [
+            "base rounded (131 ± 4°)",
+            "whether both sides of the base are the same can't be told here",
+            "tip notched",
+            "widest 38 ± 4 % of the way up"
+        ]
     );
+    assert_eq!(sides(english, Some(Neither), Some(Neither)), ["base the same on both sides"]);
+    let height = "both sides of the base begin at the same height";
+    assert_eq!(sides(english, Some(Neither), None), [height]);
+    assert_eq!(
+        sides(english, Some(Left), Some(Right)),
+        [
+            "base reaches further down on the left (by 8.1 ± 0.6 % of the blade)",
+            "base wider on the right (8.1 ± 0.6 % of its width)"
+        ]
+    );
+    assert_eq!(
+        sides(german, Some(Right), Some(Neither)),
+        ["Blattgrund reicht rechts weiter hinunter (um 8,1 ± 0,6 % der Spreite)"]
+    );
+    let all: BTreeSet<Vec<String>> = [None, Some(Neither), Some(Left), Some(Right)]
+        .into_iter()
+        .flat_map(|lower| [None, Some(Neither), Some(Left)].map(|wider| (lower, wider)))
+        .map(|(lower, wider)| sides(german, lower, wider))
+        .collect();
+    // Where one is lower, nothing is said of a width that is alike or not told.
+    assert_eq!(all.len(), 12 - 3, "{all:?}");
     let line = vec![[0.0; 2]; 2];
     let sides = [vec![line.clone(); 9], vec![line.clone(); 8]];
     let veins = Ok(Veins { main: line, sides, pairs: Some(VeinPairs::Alternate) });

@@ -68,9 +68,10 @@ impl Look {
                 EdgeKind::Entire => 0,
                 EdgeKind::Toothed | EdgeKind::DoubleToothed | EdgeKind::ToothedOrDouble => 1,
                 EdgeKind::Wavy => 2,
+                EdgeKind::Spiny => 3,
             })),
             "teeth-sizes" => match form.edge.as_ref().ok()?.kind {
-                EdgeKind::Entire | EdgeKind::Wavy => Some(Self::NotThere),
+                EdgeKind::Entire | EdgeKind::Wavy | EdgeKind::Spiny => Some(Self::NotThere),
                 EdgeKind::Toothed => Some(Self::State(0)),
                 EdgeKind::DoubleToothed => Some(Self::State(1)),
                 EdgeKind::ToothedOrDouble => None,

@@ -36,7 +36,7 @@ const ASSUMED: f64 = 300.0;
 /// So many letters of the name of a file are said.
 pub(super) const LONGEST_NAME: usize = 80;
 /// The longest that is said of how a leaf is made, in characters.
-pub(super) const LONGEST_FORM: usize = 400;
+pub(super) const LONGEST_FORM: usize = 600;
 /// The fewest and the most dots per inch that a person can mean.
 const DPI: [f64; 2] = [10.0, 10_000.0];
 

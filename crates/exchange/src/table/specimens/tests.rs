@@ -197,6 +197,7 @@ fn what_is_known_of_measured_columns_is_what_is_written_of_them() {
         "lobes arranged",
         "edge",
         "base",
+        "base sides",
         "tip",
         "side veins arranged",
     ];
