@@ -291,8 +291,13 @@ fn a_side_that_begins_further_down_is_told_with_the_way_between_both() {
             let said = base(&plan, false, dpi, turn).lower.expect("it has a stalk");
             let truth = plan.base([0.06, 0.25]).lower.abs();
             assert_eq!(said.which, Some(which), "{shape:?} {lower}: {said:?}");
+            // Where a heart begins whose sides begin at two heights, the drawing does not say.
+            let unsure = if shape == Shape::Heart { lower * truth } else { 0.0 };
             let off = (said.value.value - truth).abs();
-            assert!(off < said.value.plus_minus + 0.002, "{shape:?} {truth}: {said:?}");
+            assert!(
+                off < said.value.plus_minus + unsure + 0.002,
+                "{shape:?} {truth}: {said:?}"
+            );
         }
     }
     // In between nobody can say.

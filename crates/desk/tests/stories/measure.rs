@@ -148,7 +148,7 @@ fn each_leaf_is_kept_with_what_is_typed_of_it() {
     let lines = teacher.lines.concat();
     assert!(!String::from_utf8_lossy(&lines).contains("scan.png"), "often a child's name");
     let leaf = teacher.get("/leaves/2");
-    assert!(leaf.contains("60 ± 0.6 mm"), "{leaf}");
+    assert!(leaf.contains("60 ± 0.5 mm"), "{leaf}");
     assert!(leaf.contains("src=\"/picture/"), "with its picture");
     teacher.undo("/finds");
     assert!(teacher.get("/leaves").contains("No leaf is kept by itself yet"), "one step");

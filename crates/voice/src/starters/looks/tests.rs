@@ -1,6 +1,8 @@
 //! What a form says of the questions, in the words of the columns.
 
-use spinney_model::{BaseSides, Edge, EdgeUnseen, Leaflets, Lobes, Sinuses, VeinsUnseen, WithPlusMinus};
+use spinney_model::{
+    BaseSides, Edge, EdgeUnseen, Leaflets, Lobes, Sinuses, VeinsUnseen, WithPlusMinus,
+};
 
 use super::*;
 
@@ -122,7 +124,7 @@ fn every_form_has_its_word_in_each_language() {
         (of_edge(EdgeKind::DoubleToothed), "toothed", "gezähnt"),
         (of_edge(EdgeKind::ToothedOrDouble), "toothed", "gezähnt"),
         (of_edge(EdgeKind::Wavy), "wavy", "gewellt"),
-        (of_edge(EdgeKind::Spiny), "spiny", "stachelig"),
+        (of_edge(EdgeKind::Spiny), "spiny", "stachlig"),
         (("teeth-sizes", with_edge(EdgeKind::DoubleToothed)), "two sizes", "zwei Größen"),
         (of_tip(TipForm::Pointed), "pointed", "spitz"),
         (of_tip(TipForm::DrawnOut), "pointed", "spitz"),
