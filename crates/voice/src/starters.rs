@@ -103,6 +103,8 @@ pub struct Starter {
     when: Option<(&'static str, &'static [usize])>,
 }
 
+/// The answers to what is asked with yes or no, as the sheet has them.
+const YES_NO: [&str; 2] = ["yes", "no"];
 const LEAF: &str = "twig, leaf, rubbing, photograph";
 const ON_TWIG: &str = "tree, twig";
 const TRAY: &str = "tray";
@@ -285,6 +287,15 @@ impl Starter {
         }
     }
 
+    /// What can be typed into its column where that is words: its states, or yes and no as the sheet has
+    /// them, which its reader knows in every language.
+    pub fn answers(&self, t: Tongue) -> Vec<String> {
+        match self.holds {
+            Holds::YesNo => YES_NO.map(str::to_owned).to_vec(),
+            Holds::States | Holds::Counts | Holds::Length(_) => self.states(t),
+        }
+    }
+
     /// What a person minds who fills it in.
     pub fn hint(&self, t: Tongue) -> String {
         let own = format!("start-{}-hint", self.id);
@@ -318,7 +329,7 @@ impl Starter {
         let word = |text: &str| text.to_owned();
         let (values, unit, states) = match self.holds {
             Holds::States => ("words", "", self.states(t).join("; ")),
-            Holds::YesNo => ("words", "", word("yes; no")),
+            Holds::YesNo => ("words", "", YES_NO.join("; ")),
             Holds::Counts => ("counts", "count", String::new()),
             Holds::Length(unit) => ("measure", unit, String::new()),
         };

@@ -111,7 +111,7 @@ impl Column {
             (Holds::States(known, true), _) => known.contains(&folded(&text)),
             // Where other words are in use, one more would be a second word for one thing.
             (Holds::States(known, false), Look::State(_)) => {
-                let own = self.of.states(self.t);
+                let own = self.of.answers(self.t);
                 let own: BTreeSet<String> = own.iter().map(|state| folded(state)).collect();
                 known.is_subset(&own)
             }

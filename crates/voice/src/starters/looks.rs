@@ -6,14 +6,16 @@
 //! Source: Ellis et al. 2009, *Manual of Leaf Architecture* (from memory): widest in the middle fifth is
 //! elliptic, below it ovate, above it obovate.
 
-use spinney_model::{Arrangement, BaseForm, EdgeKind, Ends, LeafForm, TipForm, WithPlusMinus};
+use spinney_model::{
+    Arrangement, BaseForm, EdgeKind, Ends, LeafForm, TipForm, WhichSide, WithPlusMinus,
+};
 
 use super::{Holds, STARTERS, Starter};
 use crate::Tongue;
 
 /// The questions that an outline can answer, in the order of their columns; those that it answers of
 /// nearly every leaf stand first.
-pub const SEEN: [&str; 9] = [
+pub const SEEN: [&str; 10] = [
     "leaf-form",
     "leaflets",
     "leaf-lobes",
@@ -23,6 +25,7 @@ pub const SEEN: [&str; 9] = [
     "widest-part",
     "leaf-tip",
     "leaf-base",
+    "lopsided-base",
 ];
 
 /// The middle fifth of a blade, from its base on.
@@ -51,7 +54,9 @@ impl Look {
             "leaflets" => Some(form.leaflets.as_ref().map_or(Self::NotThere, |leaflets| {
                 Self::Count(u32::try_from(leaflets.middles.len()).unwrap_or(u32::MAX))
             })),
-            "leaf-lobes" | "how-lobed" | "widest-part" | "leaf-base" if in_pieces => {
+            "leaf-lobes" | "how-lobed" | "widest-part" | "leaf-base" | "lopsided-base"
+                if in_pieces =>
+            {
                 Some(Self::NotThere)
             }
             "leaf-lobes" => {
@@ -94,6 +99,10 @@ impl Look {
                     BaseForm::CutOff => None,
                 }
             }
+            "lopsided-base" => match form.ends.as_ref()?.sides.lower?.which? {
+                WhichSide::Left | WhichSide::Right => Some(Self::State(0)),
+                WhichSide::Neither => Some(Self::State(1)),
+            },
             _ => None,
         }
     }
@@ -101,7 +110,7 @@ impl Look {
     /// As it is typed into the column; None: the question has no such answer.
     pub fn text(self, of: &Starter, t: Tongue) -> Option<String> {
         match self {
-            Self::State(at) => of.states(t).into_iter().nth(at),
+            Self::State(at) => of.answers(t).into_iter().nth(at),
             Self::Count(count) => (of.holds == Holds::Counts).then(|| count.to_string()),
             Self::NotThere => Some("n/a".to_owned()),
         }

@@ -185,7 +185,7 @@ fn looks(asked: &Asked<'_>, plan: &Plan) -> Markup {
                     input type="hidden" name=(OFFERED) value=(SEEN[*look]);
                     p.choice {
                         input id=(id) type="checkbox" name="look" value=(SEEN[*look]) checked[ticked.contains(look)];
-                        label for=(id) dir="auto" { span { strong { (plan.name_of(*look, t)) ":" } " " (states.join(", ")) } }
+                        label for=(id) dir="auto" { span { strong { (labelled(&plan.name_of(*look, t))) } " " (states.join(", ")) } }
                     }
                 }
             }
@@ -204,6 +204,11 @@ fn ticked(asked: &Asked<'_>, plan: &Plan) -> BTreeSet<usize> {
     (0..SEEN.len()).filter(is_ticked).collect()
 }
 
+/// A column before what stands in it: a question has its mark already.
+fn labelled(column: &str) -> String {
+    if column.ends_with('?') { column.to_owned() } else { format!("{column}:") }
+}
+
 /// How the leaves of a kind look, and what becomes of what is typed of it.
 fn looked(asked: &Asked<'_>, plan: &Plan, (number, kind): (usize, &OfKind)) -> Markup {
     let t = asked.tongue;
@@ -212,7 +217,7 @@ fn looked(asked: &Asked<'_>, plan: &Plan, (number, kind): (usize, &OfKind)) -> M
         p.looks dir="auto" {
             @for (nth, one) in asked_of.enumerate() {
                 @if nth > 0 { " · " }
-                strong { (plan.name_of(one.look, t)) ":" } " " (one.now.join(", "))
+                strong { (labelled(&plan.name_of(one.look, t))) } " " (one.now.join(", "))
                 @if !one.before.is_empty() && one.fits {
                     " " (t.with("scan-looks-before", &[("before", &one.before)]))
                 }
@@ -229,7 +234,7 @@ fn looked(asked: &Asked<'_>, plan: &Plan, (number, kind): (usize, &OfKind)) -> M
                 (typed(asked, (number, ColumnOf::Look(one.look)), &one.typed, Some(&name)))
             } @else {
                 @for (who, text) in &one.others {
-                    p.quiet dir="auto" { strong { (name) ":" } " " (t.with("scan-others", &[("who", who), ("text", text)])) }
+                    p.quiet dir="auto" { strong { (labelled(&name)) } " " (t.with("scan-others", &[("who", who), ("text", text)])) }
                 }
             }
         }
@@ -244,7 +249,7 @@ fn typed(asked: &Asked<'_>, of: (usize, ColumnOf), typed: &str, name: Option<&st
             input type="checkbox" id=(id) name="instead" value=(id)
                 checked[asked.request.fields("instead").any(|sent| sent == id)];
             label for=(id) dir="auto" {
-                @if let Some(name) = name { strong { (name) ":" } " " }
+                @if let Some(name) = name { strong { (labelled(name)) } " " }
                 (asked.tongue.with("scan-typed", &[("typed", &typed)]))
             }
         }

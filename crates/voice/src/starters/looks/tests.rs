@@ -1,7 +1,7 @@
 //! What a form says of the questions, in the words of the columns.
 
 use spinney_model::{
-    BaseSides, Edge, EdgeUnseen, Leaflets, Lobes, Sinuses, VeinsUnseen, WithPlusMinus,
+    BaseSides, Edge, EdgeUnseen, Leaflets, Lobes, OneSide, Sinuses, VeinsUnseen, WithPlusMinus,
 };
 
 use super::*;
@@ -43,11 +43,10 @@ fn said(form: &LeafForm, t: Tongue) -> String {
 #[test]
 fn a_plain_leaf_says_all_of_it_in_the_words_of_the_columns() {
     let t = Tongue::of_terminal();
-    let plain =
-        "in one piece, n/a, unlobed, n/a, smooth, n/a, near the stalk, pointed, heart-shaped";
+    let plain = "in one piece, n/a, unlobed, n/a, smooth, n/a, near the stalk, pointed, heart-shaped, -";
     assert_eq!(said(&form(), t), plain);
     let german = Tongue::for_person(&["de".to_owned()]);
-    let plain = "aus einem Stück, n/a, nicht gelappt, n/a, glatt, n/a, nahe am Stiel, spitz, herzförmig";
+    let plain = "aus einem Stück, n/a, nicht gelappt, n/a, glatt, n/a, nahe am Stiel, spitz, herzförmig, -";
     assert_eq!(said(&form(), german), plain);
 }
 
@@ -61,7 +60,7 @@ fn leaflets_are_counted_and_leave_nothing_to_ask_of_the_blade() {
         ends: None,
         ..with_edge(EdgeKind::Toothed)
     };
-    let hand = "like a hand, 5, n/a, n/a, toothed, one size, n/a, -, n/a";
+    let hand = "like a hand, 5, n/a, n/a, toothed, one size, n/a, -, n/a, n/a";
     assert_eq!(said(&form, Tongue::of_terminal()), hand);
 }
 
@@ -76,7 +75,7 @@ fn what_the_outline_does_not_tell_stays_open() {
         ..with_edge(EdgeKind::ToothedOrDouble)
     };
     let t = Tongue::of_terminal();
-    let open = "in one piece, n/a, lobed, -, toothed, -, -, -, -";
+    let open = "in one piece, n/a, lobed, -, toothed, -, -, -, -, -";
     assert_eq!(said(&lobed(None), t), open);
     for (arrangement, states) in
         [(Arrangement::Hand, "from one place"), (Arrangement::Feather, "along the midrib")]
@@ -145,6 +144,23 @@ fn every_form_has_its_word_in_each_language() {
         assert_eq!(look.text(starter, Tongue::of_terminal()).as_deref(), Some(english_word));
         assert_eq!(look.text(starter, german).as_deref(), Some(german_word));
     }
+}
+
+#[test]
+fn one_half_starts_lower_where_that_is_clear() {
+    let said = |which| {
+        let value = WithPlusMinus { value: 0.05, plus_minus: 0.01 };
+        let sides = BaseSides { lower: Some(OneSide { value, which }), wider: None };
+        let ends = Ends { sides, ..form().ends.expect("a plain leaf") };
+        let form = LeafForm { ends: Some(ends), ..form() };
+        let starter = Starter::named("lopsided-base").expect("a question to begin with");
+        let look = Look::of(&form, "lopsided-base")?;
+        look.text(starter, Tongue::of_terminal())
+    };
+    assert_eq!(said(Some(WhichSide::Left)).as_deref(), Some("yes"));
+    assert_eq!(said(Some(WhichSide::Right)).as_deref(), Some("yes"));
+    assert_eq!(said(Some(WhichSide::Neither)).as_deref(), Some("no"));
+    assert_eq!(said(None), None, "it may be either");
 }
 
 #[test]

@@ -58,10 +58,10 @@ fn what_nobody_wrote_so_is_not_read() {
         ("leaf-1", "1 2;3"),
         ("cut-1", "<b>"),
         ("looks-1", "0 n/a 1 n/a 0"),
-        ("looks-1", "0 n/a 1 n/a x5 - - - -"),
-        ("looks-1", "99 n/a 1 n/a 0 - - - -"),
-        ("looks-1", "0 2 1 n/a 0 - - - -"),
-        ("looks-1", "0 x99999999999 1 n/a 0 - - - -"),
+        ("looks-1", "0 n/a 1 n/a x5 - - - - -"),
+        ("looks-1", "99 n/a 1 n/a 0 - - - - -"),
+        ("looks-1", "0 2 1 n/a 0 - - - - -"),
+        ("looks-1", "0 x99999999999 1 n/a 0 - - - - -"),
     ] {
         let changed = fields.iter().map(|(field, text)| {
             (field.clone(), if field == name { odd.to_owned() } else { text.clone() })
