@@ -47,18 +47,22 @@ const SCATTER: f64 = 2.0;
 const RIGHT: usize = 0;
 
 /// What is told of two sides, by the side that has more.
-fn one_side(value: f64, plus_minus: f64, limit: f64, right: bool) -> OneSide {
+fn one_side(value: f64, plus_minus: f64, limit: f64, right: bool) -> Option<OneSide> {
+    // Of a blade that is no longer than a point nothing can be told.
+    if !(value.is_finite() && plus_minus.is_finite()) {
+        return None;
+    }
     let which = match right {
         _ if value + plus_minus <= limit => Some(WhichSide::Neither),
         _ if value - plus_minus < limit => None,
         true => Some(WhichSide::Right),
         false => Some(WhichSide::Left),
     };
-    OneSide { value: WithPlusMinus { value, plus_minus }, which }
+    Some(OneSide { value: WithPlusMinus { value, plus_minus }, which })
 }
 
 /// Which side is wider; `along`: a blade so long along its main vein.
-pub(crate) fn wider(along: &Along, length: f64) -> OneSide {
+pub(crate) fn wider(along: &Along, length: f64) -> Option<OneSide> {
     const PLACES: usize = 40;
     let blade = Straight { line: &along.straight, length: along.length };
     let [mut right, mut left] = [0.0; 2];
@@ -75,17 +79,19 @@ pub(crate) fn wider(along: &Along, length: f64) -> OneSide {
     one_side(share, OF_WIDTH.hypot(off / whole), WIDER, right > left)
 }
 
-/// Which side reaches further down. None: it cannot be seen where they begin.
-pub(crate) fn lower(outline: &[Point], cut: &Cut, axis: &Axis) -> Option<OneSide> {
+/// Which side reaches further down, and whether any goes on down behind where it leaves the stalk. None: it
+/// cannot be seen where they begin.
+pub(crate) fn lower(outline: &[Point], cut: &Cut, axis: &Axis) -> Option<(OneSide, bool)> {
     let stalk = Stalk::of(cut)?;
     let sides = stalk.sides(outline, cut)?;
     let [left, right] = &sides;
     // Where both go on behind the base, it matters which way is down.
     let apart = sides.iter().map(|side| side.lowest[1].abs()).sum::<f64>();
-    let turned = if left.behind || right.behind { stalk.turn(axis) } else { 0.0 };
+    let behind = left.behind || right.behind;
+    let turned = if behind { stalk.turn(axis) } else { 0.0 };
     let (sin, cos) = (turned / 2.0).sin_cos();
-    let down = |side: &Side| side.lowest[0] * cos + side.lowest[1] * sin;
-    let by = (down(left) - down(right)) / axis.length;
+    let height = |side: &Side| side.lowest[0] * cos + side.lowest[1] * sin;
+    let by = (height(left) - height(right)) / axis.length;
     let parts = [
         EDGE / axis.length,
         FOLLOWED * (left.back + right.back) / axis.length,
@@ -93,7 +99,7 @@ pub(crate) fn lower(outline: &[Point], cut: &Cut, axis: &Axis) -> Option<OneSide
         turned / 2.0 * apart / axis.length,
     ];
     let plus_minus = parts.iter().map(|part| part * part).sum::<f64>().sqrt();
-    Some(one_side(by.abs(), plus_minus, LOWER, by > 0.0))
+    Some((one_side(by.abs(), plus_minus, LOWER, by > 0.0)?, behind))
 }
 
 /// A stalk near its base, carried on into the blade.
@@ -185,7 +191,7 @@ impl Stalk {
         };
         let below = (STALK[1] * self.width).min(OF_STALK * cut.length) as usize;
         let [back, on] = [place(cut.sides[0])?, place(cut.sides[1])?];
-        // From the stalk up along each side, not as far as the tip.
+        // From the stalk up along each side.
         let walk = |from: usize, on: bool| -> Vec<[f64; 2]> {
             let step = |gone: usize| match on {
                 true => outline[(from + 2 * count - below.min(count) + gone) % count],
@@ -193,20 +199,23 @@ impl Stalk {
             };
             (0..below + count / 3).map(|gone| self.seen(step(gone))).collect()
         };
-        let one = self.side(&walk(back, false))?;
-        let other = self.side(&walk(on, true))?;
+        let one = self.side(&walk(back, false), below)?;
+        let other = self.side(&walk(on, true), below)?;
         match one.0 < other.0 {
             true => Some([one.1, other.1]),
             false => Some([other.1, one.1]),
         }
     }
 
-    /// A side from the stalk upwards: how far to the right the stalk's own edge is, and where the blade begins.
-    fn side(&self, walk: &[[f64; 2]]) -> Option<(f64, Side)> {
+    /// A side from the stalk upwards, `below` places of it along the stalk: how far to the right the stalk's own
+    /// edge is, and where the blade begins.
+    fn side(&self, walk: &[[f64; 2]], below: usize) -> Option<(f64, Side)> {
         let along = |place: &&[f64; 2]| {
             (-STALK[1] * self.width..-STALK[0] * self.width).contains(&place[0])
         };
-        let mut edge: Vec<f64> = walk.iter().filter(along).map(|place| place[1]).collect();
+        // Behind the base hang the lobes of a heart, as low as the stalk.
+        let of_stalk = walk.iter().take(below).filter(along);
+        let mut edge: Vec<f64> = of_stalk.map(|place| place[1]).collect();
         edge.sort_by(f64::total_cmp);
         let edge = *edge.get(edge.len() / 2)?;
         let beside = |place: &[f64; 2]| (place[1] - edge) * edge.signum();

@@ -50,7 +50,7 @@ pub(crate) struct Doubt {
 }
 
 /// How a blade begins and ends; `lower`: which side of the base reaches further down.
-pub(crate) fn ends(axis: &Axis, doubt: Doubt, lower: Option<OneSide>) -> Ends {
+pub(crate) fn ends(axis: &Axis, doubt: Doubt, lower: Option<(OneSide, bool)>) -> Ends {
     let length = axis.length + axis.unseen;
     let blade = Straight { line: &axis.straight, length };
     let uneven = usize::from(!doubt.even);
@@ -86,7 +86,11 @@ pub(crate) fn ends(axis: &Axis, doubt: Doubt, lower: Option<OneSide>) -> Ends {
             _ => TipForm::Pointed,
         },
         tip_angle: (!notched).then_some(tip.angle),
-        sides: BaseSides { lower, wider: None },
+        sides: BaseSides {
+            lower: lower.map(|(lower, _)| lower),
+            behind: lower.is_some_and(|(_, behind)| behind),
+            wider: None,
+        },
     }
 }
 

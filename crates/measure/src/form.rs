@@ -3,7 +3,7 @@
 //! From the line around a blade, its base and its midrib line, and the pixels of the whole leaf, to
 //! what can be counted. What the picture is too coarse for is not guessed.
 
-use spinney_model::{EdgeUnseen, LeafForm, VeinsUnseen};
+use spinney_model::{EdgeKind, EdgeUnseen, LeafForm, VeinsUnseen};
 
 use crate::axis::Axis;
 use crate::base_sides;
@@ -74,13 +74,16 @@ impl Seen<'_> {
         let veins = Err(VeinsUnseen::NotLookedFor);
         let edge = edge(&margin, self.mm);
         let mut form = LeafForm { leaflets, lobes, edge, ends: None, veins };
-        if unlobed {
+        // A tip that somebody said beside the base leaves no blade of which anything could be told.
+        if unlobed && self.axis.length > LEAST {
+            // What is too small to be seen may be there all the same.
+            let even = form.edge.as_ref().is_ok_and(|edge| edge.kind == EdgeKind::Entire);
             let base = match cut {
                 Some(cut) if form.is_even() => cut.unsure,
                 Some(cut) => cut.parting,
                 None => NO_BASE * self.axis.length,
             };
-            let doubt = Doubt { base, tip: self.axis.unseen, even: form.is_even() };
+            let doubt = Doubt { base, tip: self.axis.unseen, even };
             let lower = cut.and_then(|cut| base_sides::lower(self.outline, cut, self.axis));
             form.ends = Some(ends(self.axis, doubt, lower));
         }

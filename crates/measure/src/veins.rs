@@ -44,7 +44,8 @@ pub(crate) fn look(pixels: &RgbImage, leaf: &mut MeasuredLeaf) {
     let seen = sheet.and_then(|sheet| MainVein::of(&sheet).map(|main| (sheet, main)));
     if let (Some((sheet, main)), true) = (&seen, leaf.form.ends.is_some()) {
         let along = along_main(pixels, &leaf.lines, sheet, main);
-        let wider = along.map(|along| base_sides::wider(&along, length(&leaf.lines.midrib)));
+        let wider =
+            along.and_then(|along| base_sides::wider(&along, length(&leaf.lines.midrib)));
         leaf.form.ends.iter_mut().for_each(|ends| ends.sides.wider = wider);
     }
     let veins = seen.and_then(|(sheet, main)| veins(&sheet, &main));

@@ -96,7 +96,7 @@ fn what_a_leaf_has_none_of_is_no_question_mark() {
         base_angle: None,
         tip: TipForm::DrawnOut,
         tip_angle: Some(WithPlusMinus { value: 48.27, plus_minus: 3.1 }),
-        sides: BaseSides { lower: None, wider: None },
+        sides: BaseSides { behind: false, lower: None, wider: None },
     });
     let ends = said(&form).split_off(said(&form).find("0.381").expect("it is there"));
     assert_eq!(ends, "0.381,0.044,heart-shaped,-,-,?,?,?,?,?,drawn out,48.3,3.1,?,?,?");
@@ -105,7 +105,7 @@ fn what_a_leaf_has_none_of_is_no_question_mark() {
     };
     let mut told = |lower, wider| {
         let ends = form.ends.as_mut().expect("it was said");
-        ends.sides = BaseSides { lower, wider };
+        ends.sides = BaseSides { behind: false, lower, wider };
         said(&form)
     };
     let neither = told(side(0.002, WhichSide::Neither), side(0.51, WhichSide::Neither));

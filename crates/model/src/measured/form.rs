@@ -70,6 +70,9 @@ pub struct BaseSides {
     /// How much further down one side reaches than the other, as a share of the blade's length. None:
     /// there is no stalk from which both sides could be seen to begin.
     pub lower: Option<OneSide>,
+    /// Whether a side goes on down behind where it leaves the stalk: then `lower` tells how low it hangs,
+    /// and not where it starts.
+    pub behind: bool,
     /// What the wider side has of the width in the lowest part, from the main vein on. None: the main
     /// vein is not seen.
     pub wider: Option<OneSide>,

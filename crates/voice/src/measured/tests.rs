@@ -101,7 +101,7 @@ fn sides(t: Tongue, lower: Option<WhichSide>, wider: Option<WhichSide>) -> Vec<S
         base_angle: None,
         tip: TipForm::Pointed,
         tip_angle: None,
-        sides: BaseSides { lower: side(lower), wider: side(wider) },
+        sides: BaseSides { behind: false, lower: side(lower), wider: side(wider) },
     };
     let form = form(
         t,
@@ -177,7 +177,7 @@ fn a_form_is_said_in_each_language() {
         base_angle: Some(WithPlusMinus { value: 131.4, plus_minus: 4.2 }),
         tip: TipForm::Notched,
         tip_angle: None,
-        sides: BaseSides { lower: None, wider: None },
+        sides: BaseSides { behind: false, lower: None, wider: None },
     };
     let whole = LeafForm { ends: Some(ends), ..compound };
     assert_eq!(
@@ -189,19 +189,22 @@ fn a_form_is_said_in_each_language() {
             "widest 38 ± 4 % of the way up"
         ]
     );
-    assert_eq!(sides(english, Some(Neither), Some(Neither)), ["base the same on both sides"]);
-    let height = "both sides of the base begin at the same height";
+    assert_eq!(
+        sides(english, Some(Neither), Some(Neither)),
+        ["base about the same on both sides"]
+    );
+    let height = "both sides of the base start at about the same height";
     assert_eq!(sides(english, Some(Neither), None), [height]);
     assert_eq!(
         sides(english, Some(Left), Some(Right)),
         [
-            "base reaches further down on the left (by 8.1 ± 0.6 % of the blade)",
-            "base wider on the right (8.1 ± 0.6 % of its width)"
+            "base reaches further down on the left (by 8.1 ± 0.6 % of the blade's length)",
+            "base wider on the right (which has 8.1 ± 0.6 % of the width)"
         ]
     );
     assert_eq!(
         sides(german, Some(Right), Some(Neither)),
-        ["Blattgrund reicht rechts weiter hinunter (um 8,1 ± 0,6 % der Spreite)"]
+        ["Blattgrund reicht rechts weiter hinunter (um 8,1 ± 0,6 % der Länge der Blattfläche)"]
     );
     let all: BTreeSet<Vec<String>> = [None, Some(Neither), Some(Left), Some(Right)]
         .into_iter()

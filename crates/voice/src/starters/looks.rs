@@ -99,6 +99,8 @@ impl Look {
                     BaseForm::CutOff => None,
                 }
             }
+            // How low a side hangs behind the stalk is not where it starts.
+            "lopsided-base" if form.ends.as_ref()?.sides.behind => None,
             "lopsided-base" => match form.ends.as_ref()?.sides.lower?.which? {
                 WhichSide::Left | WhichSide::Right => Some(Self::State(0)),
                 WhichSide::Neither => Some(Self::State(1)),

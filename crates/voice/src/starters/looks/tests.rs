@@ -14,7 +14,7 @@ fn form() -> LeafForm {
         base_angle: None,
         tip: TipForm::DrawnOut,
         tip_angle: None,
-        sides: BaseSides { lower: None, wider: None },
+        sides: BaseSides { behind: false, lower: None, wider: None },
     };
     LeafForm {
         leaflets: None,
@@ -123,7 +123,7 @@ fn every_form_has_its_word_in_each_language() {
         (of_edge(EdgeKind::DoubleToothed), "toothed", "gezähnt"),
         (of_edge(EdgeKind::ToothedOrDouble), "toothed", "gezähnt"),
         (of_edge(EdgeKind::Wavy), "wavy", "gewellt"),
-        (of_edge(EdgeKind::Spiny), "spiny", "stachlig"),
+        (of_edge(EdgeKind::Spiny), "spiny", "stachelig"),
         (("teeth-sizes", with_edge(EdgeKind::DoubleToothed)), "two sizes", "zwei Größen"),
         (of_tip(TipForm::Pointed), "pointed", "spitz"),
         (of_tip(TipForm::DrawnOut), "pointed", "spitz"),
@@ -148,19 +148,20 @@ fn every_form_has_its_word_in_each_language() {
 
 #[test]
 fn one_half_starts_lower_where_that_is_clear() {
-    let said = |which| {
+    let said = |behind, which| {
         let value = WithPlusMinus { value: 0.05, plus_minus: 0.01 };
-        let sides = BaseSides { lower: Some(OneSide { value, which }), wider: None };
+        let sides = BaseSides { behind, lower: Some(OneSide { value, which }), wider: None };
         let ends = Ends { sides, ..form().ends.expect("a plain leaf") };
         let form = LeafForm { ends: Some(ends), ..form() };
         let starter = Starter::named("lopsided-base").expect("a question to begin with");
         let look = Look::of(&form, "lopsided-base")?;
         look.text(starter, Tongue::of_terminal())
     };
-    assert_eq!(said(Some(WhichSide::Left)).as_deref(), Some("yes"));
-    assert_eq!(said(Some(WhichSide::Right)).as_deref(), Some("yes"));
-    assert_eq!(said(Some(WhichSide::Neither)).as_deref(), Some("no"));
-    assert_eq!(said(None), None, "it may be either");
+    assert_eq!(said(false, Some(WhichSide::Left)).as_deref(), Some("yes"));
+    assert_eq!(said(false, Some(WhichSide::Right)).as_deref(), Some("yes"));
+    assert_eq!(said(false, Some(WhichSide::Neither)).as_deref(), Some("no"));
+    assert_eq!(said(false, None), None, "it may be either");
+    assert_eq!(said(true, Some(WhichSide::Left)), None, "it hangs lower, wherever it starts");
 }
 
 #[test]
