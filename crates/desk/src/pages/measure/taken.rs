@@ -214,7 +214,7 @@ fn looked(asked: &Asked<'_>, plan: &Plan, (number, kind): (usize, &OfKind)) -> M
     let t = asked.tongue;
     let asked_of = kind.looks.iter().filter(|one| one.is_asked());
     html! {
-        p.looks dir="auto" {
+        p.as-seen dir="auto" {
             @for (nth, one) in asked_of.enumerate() {
                 @if nth > 0 { " · " }
                 strong { (labelled(&plan.name_of(one.look, t))) } " " (one.now.join(", "))
