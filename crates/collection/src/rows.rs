@@ -103,6 +103,18 @@ impl Rows {
         ends.unwrap_or((one.least, one.most))
     }
 
+    /// On which specimens something can be read, and where.
+    fn read_of(&self) -> impl Iterator<Item = (SpecimenId, CharacterId)> {
+        let columns = || self.characters.iter().enumerate();
+        let all = self.ids.iter().enumerate().flat_map(move |(row, id)| {
+            columns().map(move |(column, at)| (row, column, (*id, *at)))
+        });
+        let finds = &self.specimens.finds;
+        let is_read =
+            |row, column| finds.cell(TaxonIx(row), CharacterIx(column)).value != Value::Unknown;
+        all.filter(move |(row, column, _)| is_read(*row, *column)).map(|(.., one)| one)
+    }
+
     fn read(collection: &Collection, lines: &[Line<'_>]) -> Option<Self> {
         let mut names = BTreeMap::new();
         for id in lines.iter().flat_map(|line| line.cells.keys()) {
@@ -165,21 +177,15 @@ impl Rows {
 /// What was measured on specimens, counts, and cannot be read any more, since its column was changed:
 /// on which of them, and where.
 pub fn unread(collection: &Collection, rows: Option<&Rows>) -> Vec<(SpecimenId, CharacterId)> {
-    let row = |id: SpecimenId| rows?.ids.iter().position(|known| *known == id).map(TaxonIx);
-    let column = |at: CharacterId| {
-        rows?.characters.iter().position(|known| *known == at).map(CharacterIx)
-    };
-    let is_read = |id: SpecimenId, at: CharacterId| {
-        let cell = |rows: &Rows| Some(rows.specimens.finds.cell(row(id)?, column(at)?).clone());
-        rows.and_then(cell).is_some_and(|cell| cell.value != Value::Unknown)
-    };
+    let read: BTreeSet<(SpecimenId, CharacterId)> =
+        rows.into_iter().flat_map(Rows::read_of).collect();
     let there = collection.specimens.iter();
     let there = there.filter(|(_, one)| collection.kinds.contains_key(&one.kind));
     let all = there.flat_map(|(id, one)| {
         let counts = one.measured.iter().filter(|(_, what)| what.counts());
         counts.map(move |(at, _)| (*id, *at))
     });
-    all.filter(|(id, at)| !is_read(*id, *at)).collect()
+    all.filter(|one| !read.contains(one)).collect()
 }
 
 /// Whether a text can be what was measured on a specimen: one number or state, which the column reads

@@ -180,6 +180,6 @@ fn what_can_no_longer_be_read_is_listed_and_can_be_put_right() {
     let page = teacher.get("/leaves");
     let list = page.split("id=\"unread\"").nth(1).expect("they are listed");
     assert!(list.contains("elm, blade length: 140 mm"));
-    let listed = list.split("</section>").next().unwrap().matches("<li>").count();
+    let listed = list.split("</section>").next().expect("its own part").matches("<li>").count();
     assert_eq!(listed, 7, "each of them");
 }

@@ -3,11 +3,10 @@
 
 use std::fmt::Display;
 
+use spinney_collection::rows;
 use spinney_model::{
     CharacterId, Edit, Judged, KindId, SpecimenEdit, SpecimenField, SpecimenId,
 };
-
-use spinney_collection::rows;
 
 use crate::asked::Deed;
 use crate::forms::{At, Fact, Form};
