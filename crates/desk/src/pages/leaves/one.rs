@@ -19,21 +19,22 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let collection = &desk.history.now;
     let Some(specimen) = collection.specimens.get(&id) else { return Shown::Nothing };
     let title = t.with("measure-leaf", &[("number", &id.0)]);
-    let own = format!("{PATH}/{}", id.0);
+    let own = &format!("{PATH}/{}", id.0);
     let kind = specimen.kind;
+    let leaf = OnPage { t, collection, id, specimen, own };
     let work = html! {
         p { a href=(PATH) { (t.say("leaves-back")) } }
         h1 dir="auto" { (title) " · " a href={"/finds/" (kind.0)} { (collection.name(kind)) } }
         div.one-leaf {
             (picture(t, collection, id))
             div {
-                (measured(t, collection, id, specimen, &own))
-                (put_right(t, collection, id, specimen, &own))
+                (leaf.measured())
+                (leaf.put_right())
             }
         }
-        (described(t, id, specimen, &own))
+        (leaf.described())
         @if specimen.measured.values().any(|one| !one.counts()) { h2 { (t.say("leaves-what")) } }
-        (of_kind(t, collection, id, &id.0.to_string(), &own))
+        (of_kind(t, collection, id, &id.0.to_string(), own))
         form.judging method="post" action=(deeds::TAKE_OUT.path) {
             (hidden(&[("leaf", &id.0)]))
             button #leaf-away { (t.say("leaves-take-out")) }
@@ -42,62 +43,83 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     frame::shown(desk, asked, &Parts::new(Screen::Finds, title, work))
 }
 
-fn measured(
+/// A leaf with what its page needs to know of it.
+#[derive(Clone, Copy)]
+struct OnPage<'p> {
     t: Tongue,
-    collection: &Collection,
+    collection: &'p Collection,
     id: SpecimenId,
-    specimen: &Specimen,
-    own: &str,
-) -> Markup {
-    html! {
-        @if specimen.measured.is_empty() { p.quiet { (t.say("leaves-nothing-measured")) } }
-        dl.row {
-            @for (at, one) in &specimen.measured {
-                dt dir="auto" { (collection.character_name(*at)) }
-                dd dir="auto" {
-                    (t.decimal(&amount(one)))
-                    @match one.judged {
-                        Some(Judged::Wrong) => { " – " (t.say("leaves-is-wrong")) (again(t, id, *at, own)) }
-                        Some(Judged::Right) => { " – " (t.say("leaves-is-right")) }
-                        None => {}
+    specimen: &'p Specimen,
+    /// Where the page is.
+    own: &'p str,
+}
+
+impl OnPage<'_> {
+    fn measured(self) -> Markup {
+        let Self { t, collection, id, specimen, own } = self;
+        html! {
+            @if specimen.measured.is_empty() { p.quiet { (t.say("leaves-nothing-measured")) } }
+            dl.row {
+                @for (at, one) in &specimen.measured {
+                    dt dir="auto" { (collection.character_name(*at)) }
+                    dd dir="auto" {
+                        (t.decimal(&amount(one)))
+                        @match one.judged {
+                            Some(Judged::Wrong) => { " – " (t.say("leaves-is-wrong")) (again(t, id, *at, own)) }
+                            Some(Judged::Right) => { " – " (t.say("leaves-is-right")) }
+                            None => {}
+                        }
                     }
                 }
             }
         }
     }
-}
 
-/// A field for each column that leaves say something in, for whoever sees that it is wrong, or missing.
-fn put_right(
-    t: Tongue,
-    collection: &Collection,
-    id: SpecimenId,
-    specimen: &Specimen,
-    own: &str,
-) -> Markup {
-    let of_any = |at: &CharacterId| {
-        collection.specimens.values().any(|one| one.measured.contains_key(at))
-    };
-    let columns: Vec<CharacterId> =
-        collection.characters.keys().copied().filter(of_any).collect();
-    if columns.is_empty() {
-        return html! {};
+    /// A field for each column that leaves say something in, for whoever sees that it is wrong, or missing.
+    fn put_right(self) -> Markup {
+        let Self { t, collection, id, specimen, own } = self;
+        let of_any = |at: &CharacterId| {
+            collection.specimens.values().any(|one| one.measured.contains_key(at))
+        };
+        let columns: Vec<CharacterId> =
+            collection.characters.keys().copied().filter(of_any).collect();
+        if columns.is_empty() {
+            return html! {};
+        }
+        let text =
+            |at: &CharacterId| specimen.measured.get(at).map_or("", |one| one.text.as_str());
+        html! {
+            details #put-right {
+                summary { (t.say("leaves-put-right")) }
+                p.quiet { (t.say("leaves-put-right-why")) }
+                form.about method="post" action=(deeds::PUT_RIGHT.path) {
+                    (hidden(&[("leaf", &id.0), ("back", &own)]))
+                    @for at in &columns {
+                        @let field = deeds::measured_field(*at);
+                        div.field {
+                            label for=(field) dir="auto" { (collection.character_name(*at)) }
+                            input id=(field) name=(field) value=(text(at)) dir="auto" maxlength=(LONGEST_NAME);
+                        }
+                    }
+                    button.main #measured-keep { (t.say("finds-keep")) }
+                }
+            }
+        }
     }
-    let text = |at: &CharacterId| specimen.measured.get(at).map_or("", |one| one.text.as_str());
-    html! {
-        details #put-right {
-            summary { (t.say("leaves-put-right")) }
-            p.quiet { (t.say("leaves-put-right-why")) }
-            form.about method="post" action=(deeds::PUT_RIGHT.path) {
+
+    fn described(self) -> Markup {
+        let Self { t, id, specimen, own, .. } = self;
+        html! {
+            form.about method="post" action=(deeds::DESCRIBE.path) {
                 (hidden(&[("leaf", &id.0), ("back", &own)]))
-                @for at in &columns {
-                    @let field = deeds::measured_field(*at);
+                @for (field, name, label) in deeds::FIELDS {
                     div.field {
-                        label for=(field) dir="auto" { (collection.character_name(*at)) }
-                        input id=(field) name=(field) value=(text(at)) dir="auto" maxlength=(LONGEST_NAME);
+                        label for={"leaf-" (name)} { (t.say(label)) }
+                        input id={"leaf-" (name)} name=(name) value=(specimen.field(field)) dir="auto"
+                            maxlength=(LONGEST_NAME);
                     }
                 }
-                button.main #measured-keep { (t.say("finds-keep")) }
+                button.main #leaf-keep { (t.say("finds-keep")) }
             }
         }
     }
@@ -110,21 +132,5 @@ fn amount(one: &Measurement) -> String {
             format!("{number} ± {} {unit}", one.plus_minus)
         }
         _ => one.text.clone(),
-    }
-}
-
-fn described(t: Tongue, id: SpecimenId, specimen: &Specimen, own: &str) -> Markup {
-    html! {
-        form.about method="post" action=(deeds::DESCRIBE.path) {
-            (hidden(&[("leaf", &id.0), ("back", &own)]))
-            @for (field, name, label) in deeds::FIELDS {
-                div.field {
-                    label for={"leaf-" (name)} { (t.say(label)) }
-                    input id={"leaf-" (name)} name=(name) value=(specimen.field(field)) dir="auto"
-                        maxlength=(LONGEST_NAME);
-                }
-            }
-            button.main #leaf-keep { (t.say("finds-keep")) }
-        }
     }
 }
