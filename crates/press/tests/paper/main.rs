@@ -4,6 +4,7 @@
 
 #![allow(clippy::unwrap_used, reason = "these are tests, their helpers too")]
 
+mod approved;
 mod boxes;
 mod cards_to_sort;
 mod cautions;

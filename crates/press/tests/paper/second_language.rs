@@ -15,7 +15,7 @@ use crate::hedge::{Walked, hedge_walk, scene};
 use crate::words::{even, poppler};
 
 /// Every kind in Polish, from memory.
-const NAMES: [&str; 12] = [
+pub(crate) const NAMES: [&str; 12] = [
     "leszczyna",
     "lipa",
     "tarnina",
