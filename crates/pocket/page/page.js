@@ -252,6 +252,7 @@ function linked(shown) {
  * was loaded. */
 async function show({ address, shown }, how, mine, there) {
   const page = linked(shown);
+  const left = scrollY;
   await pause();
   const fresh = await withPictures(page);
   if (mine !== turn) {
@@ -262,8 +263,10 @@ async function show({ address, shown }, how, mine, there) {
   hold = new AbortController();
   drawn.forEach((url) => URL.revokeObjectURL(url));
   drawn = fresh;
-  if (how !== "again") scrolled.set(place, scrollY);
-  document.documentElement.lang = page.documentElement.lang;
+  if (how !== "again") scrolled.set(place, left);
+  const { lang } = page.documentElement;
+  // To say the same again has every style worked out anew.
+  if (document.documentElement.lang !== lang) document.documentElement.lang = lang;
   document.title = page.title;
   document.body.replaceWith(document.adoptNode(page.body));
   here = address;
@@ -271,10 +274,14 @@ async function show({ address, shown }, how, mine, there) {
   if (how === "back") place = there;
   const returned = how === "back" || how === "again";
   const [at, part] = [place, split(address)[1]];
-  scrollTo({ top: returned ? scrolled.get(at) ?? 0 : 0, behavior: "instant" });
-  if (part) document.getElementById(part)?.scrollIntoView({ behavior: "instant" });
   const { signal } = hold;
-  await pause();
+  const top = returned ? scrolled.get(at) ?? 0 : 0;
+  // What stays where it is may be laid out in the next task; anything else would be seen to jump.
+  const stays = top === left && !part;
+  if (stays) await pause();
+  scrollTo({ top, behavior: "instant" });
+  if (part) document.getElementById(part)?.scrollIntoView({ behavior: "instant" });
+  if (!stays) await pause();
   // To note an address takes the browser as long as half a screen.
   if (how === "push") history.pushState({ place: at }, "", `#${address}`);
   if (how === "replace" || how === "again") history.replaceState({ place: at }, "", `#${address}`);
