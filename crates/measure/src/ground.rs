@@ -28,6 +28,12 @@ const PAPER: f32 = 0.82;
 const ROUNDS: [usize; 11] = [1, 3, 3, 3, 6, 6, 6, 10, 10, 10, 10];
 /// No contrast below this is ever taken for a leaf.
 const FAINTEST: f64 = 0.06;
+/// Every so many pixels the grain of the ground is looked at.
+const GRAIN_STEP: usize = 61;
+/// What stands out so many times as much as half of the ground does is more than grain.
+const OF_GRAIN: f64 = 3.0;
+/// A faint thing is looked for where that is below this share of the level of leaves.
+const WELL_BELOW: f64 = 0.8;
 
 /// How far each pixel is from the ground.
 pub(crate) struct Contrast {
@@ -208,6 +214,17 @@ pub(crate) fn level(contrast: &Contrast) -> Option<u16> {
         level = next;
     }
     u16::try_from(level * WIDE).ok()
+}
+
+/// The contrast from which on something is more than the grain of the ground, where that is well below
+/// the one that leaves are found by. None: nothing lies between both.
+pub(crate) fn faint_level(contrast: &Contrast, level: u16) -> Option<u16> {
+    // Every so many pixels: more than half of a picture is ground.
+    let mut grain: Vec<u16> = contrast.values.iter().step_by(GRAIN_STEP).copied().collect();
+    let half = grain.len() / 2;
+    let grain = *grain.select_nth_unstable(half.min(grain.len().checked_sub(1)?)).1;
+    let faint = (f64::from(grain) * OF_GRAIN).max(FAINTEST * WHOLE);
+    (faint < WELL_BELOW * f64::from(level)).then_some(faint as u16)
 }
 
 /// A surface of the third degree for each colour, over the picture from -1 to 1.

@@ -11,7 +11,7 @@ use spinney_model::{
     Aside, LeafLines, LeafNote, LeftOut, Measurand, Measure, MeasuredLeaf, NotMeasured,
 };
 
-use crate::ground::{Contrast, WHOLE};
+use crate::ground::{self, Contrast, WHOLE};
 use crate::pieces::{Piece, pieces};
 use crate::polygon::{
     Point, area, farthest_apart, hull, perimeter, smallest_rectangle, smoothed, spaced,
@@ -37,6 +37,9 @@ const FAINT: f64 = 0.22;
 
 /// So many pixels behind its base a blade makes a notch there.
 const NOTCH: f64 = 3.0;
+
+/// A faint thing fills so much of the hull around it, or is none.
+const FILLED: f64 = 0.3;
 
 /// So many of what was left out are kept with their outlines, the largest: a person may take them for
 /// leaves.
@@ -91,6 +94,7 @@ pub(crate) fn found(
             }
         }
     }
+    found.look_for_faint(contrast, level, least, &seen);
     let size = |aside: &Aside| area(&aside.outline);
     found.aside.sort_by(|one, other| size(other).total_cmp(&size(one)));
     found.aside.truncate(ASIDE);
@@ -104,6 +108,40 @@ pub(crate) fn found(
 }
 
 impl Found {
+    /// Leaves out, to be taken by a person, what stands out less than leaves do: it has no pixel of what
+    /// was seen, as a leaf's shadow has, is as large as a leaf and does not go over the edge.
+    fn look_for_faint(
+        &mut self,
+        contrast: &Contrast,
+        level: u16,
+        least: f64,
+        seen: &[Piece],
+    ) {
+        let Some(faint) = ground::faint_level(contrast, level) else { return };
+        let (right, bottom) = (contrast.width as u32 - 1, contrast.height as u32 - 1);
+        for piece in pieces(contrast, (0, right), (0, bottom), faint) {
+            let (across, down) = (piece.across, piece.down);
+            let inside = across.0 > 0 && down.0 > 0 && across.1 < right && down.1 < bottom;
+            if !inside || (piece.pixels as f64) < least {
+                continue;
+            }
+            let has_first = |one: &Piece, other: &Piece| {
+                other.runs.first().is_some_and(|run| one.has(run.first, run.y))
+            };
+            let is_seen = |whole: &Piece| has_first(&piece, whole) || has_first(whole, &piece);
+            if seen.iter().any(is_seen) {
+                continue;
+            }
+            let outline = Outlined::of(contrast, &piece, faint).line;
+            // Grain that hangs together here and there fills little of what it lies in.
+            if area(&outline) < FILLED * area(&hull(&outline)) {
+                continue;
+            }
+            self.left_out.push(LeftOut::Faint);
+            self.aside.push(Aside { why: LeftOut::Faint, outline });
+        }
+    }
+
     /// Takes a piece for a leaf, or for several that touch. Until they are numbered such leaves have the
     /// number of their group, and the others 0.
     fn take(&mut self, outlined: Outlined, mm: Option<f64>) {

@@ -73,7 +73,7 @@ pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     plus_minus::of_scale(&mut leaves, picture.scale);
     leaves.iter_mut().for_each(|leaf| veins::look(&picture.pixels, leaf));
     let mut left_out: Vec<(LeftOut, usize)> = Vec::new();
-    for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {
+    for what in LeftOut::ALL {
         match found.left_out.iter().filter(|out| **out == what).count() {
             0 => {}
             count => left_out.push((what, count)),

@@ -292,7 +292,11 @@ impl Now {
         let smallest = there.min_by(|one, other| size(one).total_cmp(&size(other)));
         let out = self.aside.remove(smallest.ok_or(CannotMend::NothingThere)?);
         self.taken.push(out.why);
-        let marked = Marked { line: evenly(&out.outline), ..Marked::default() };
+        let notes = match out.why {
+            LeftOut::Faint => vec![LeafNote::FaintEdge],
+            LeftOut::CutOff | LeftOut::Label | LeftOut::Speck => Vec::new(),
+        };
+        let marked = Marked { line: evenly(&out.outline), notes, ..Marked::default() };
         let mut one = One { number: self.next, of: Vec::new(), marked, mended: false };
         one.touched();
         self.add(one);

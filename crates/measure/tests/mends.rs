@@ -23,6 +23,10 @@ fn found(page: &Page<'_>, bar: Option<[u32; 4]>) -> MeasuredPicture {
             pixels.put_pixel(x, y, image::Rgb([60; 3]));
         }
     }
+    measured(&pixels)
+}
+
+fn measured(pixels: &RgbImage) -> MeasuredPicture {
     let mut file = std::io::Cursor::new(Vec::new());
     pixels.write_to(&mut file, image::ImageFormat::Png).expect("it can be packed");
     measure(&read(file.get_ref(), Some(DPI)).expect("a picture")).expect("a leaf")
@@ -169,6 +173,34 @@ fn what_is_no_leaf_goes_and_what_was_left_out_comes() {
     let twice = [mends[0], mends[0]];
     let gone = CannotMend::NoSuchLeaf { leaf: 1 };
     assert_eq!(mended(&found, &twice).err(), Some((1, gone)));
+}
+
+#[test]
+fn a_pale_leaf_beside_a_dark_one_is_told_and_can_be_taken() {
+    let (dark, pale) = (Plan::smooth(Shape::Ovate, 15.0), Plan::smooth(Shape::Ellipse, 0.0));
+    let (dark, pale) = (dark.leaf(), pale.leaf());
+    let size = (150.0, 125.0);
+    let of_dark = page(size, vec![(&dark, [40.0, 95.0], 0.0)]);
+    // White felt on white paper: what an edge of leaves is found by lies far above it.
+    let of_pale = page(size, vec![(&pale, [110.0, 95.0], 0.3)]);
+    let of_pale = Page { colour: [218, 222, 214], shade: 0.0, ..of_pale };
+    let scan = |page: &Page<'_>, seed| page.scanned(&mut Rng::with_seed(seed));
+    let both = scan(&of_dark, 5).into_iter().zip(scan(&of_pale, 6));
+    let both = both.map(|(one, other)| one.min(other)).collect();
+    let (width, height) = of_dark.pixels();
+    let both = RgbImage::from_raw(width as u32, height as u32, both).expect("all of it");
+    let found = measured(&both);
+    assert_eq!((numbers(&found), &*found.left_out), (vec![1], &[(LeftOut::Faint, 1)][..]));
+    let place = spinney_measure::place_inside(&found.aside[0].outline).expect("it is a blade");
+    let now = mended(&found, &[Mend::ALeaf { at: place }]).expect("it lies there");
+    near(how_much(&now.leaves[1], Measurand::BladeArea), pale.truth.area, 0.01);
+    near(how_much(&now.leaves[1], Measurand::BladeLength), pale.truth.length, 0.01);
+    assert!(now.leaves[1].notes.contains(&LeafNote::FaintEdge));
+    assert_eq!(now.leaves[0], found.leaves[0], "what nobody mended stays as it was");
+    // Without the pale one there is nothing to tell, noise and shade included.
+    let alone = scan(&Page { shade: 0.3, noise: 4.0, ..of_dark }, 7);
+    let alone = RgbImage::from_raw(width as u32, height as u32, alone).expect("all of it");
+    assert!(measured(&alone).left_out.is_empty());
 }
 
 #[test]

@@ -166,6 +166,13 @@ pub enum LeftOut {
     Label,
     /// Too small for a leaf: dust, writing.
     Speck,
+    /// Hardly stands out from the ground: a pale leaf, a shadow, a stain.
+    Faint,
+}
+
+impl LeftOut {
+    /// All of them, in the order in which they are told.
+    pub const ALL: [Self; 4] = [Self::CutOff, Self::Label, Self::Faint, Self::Speck];
 }
 
 /// Where the size of a pixel comes from.

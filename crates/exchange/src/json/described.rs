@@ -154,10 +154,7 @@ texts! {
     /// How a tip is.
     TipForm = one_of(model::TipForm::ALL.map(words::tip_form));
     /// What in a picture is no leaf.
-    LeftOut = {
-        use model::LeftOut::{CutOff, Label, Speck};
-        one_of([CutOff, Label, Speck].map(words::left_out))
-    };
+    LeftOut = one_of(model::LeftOut::ALL.map(words::left_out));
     /// Where the size of a dot comes from, or why it is not known.
     Scale = {
         use model::{Doubt, NoScale, PictureScale as Scale};

@@ -146,6 +146,7 @@ pub(crate) fn left_out(what: LeftOut) -> &'static str {
         LeftOut::CutOff => "cut off",
         LeftOut::Label => "label",
         LeftOut::Speck => "speck",
+        LeftOut::Faint => "faint",
     }
 }
 

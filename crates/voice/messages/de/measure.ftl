@@ -115,6 +115,10 @@ measure-label = { $count ->
     [one] 1 Etikett oder Kärtchen
    *[other] { $count } Etiketten oder Kärtchen
 }
+measure-faint = { $count ->
+    [one] 1 Ding, das sich kaum vom Untergrund abhebt
+   *[other] { $count } Dinge, die sich kaum vom Untergrund abheben
+}
 measure-speck = { $count ->
     [one] 1 Krümel oder etwas Schrift
    *[other] { $count } Krümel oder Schriftzeichen

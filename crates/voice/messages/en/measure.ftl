@@ -115,6 +115,10 @@ measure-label = { $count ->
     [one] 1 label or card
    *[other] { $count } labels or cards
 }
+measure-faint = { $count ->
+    [one] 1 thing that hardly stands out from the ground
+   *[other] { $count } things that hardly stand out from the ground
+}
 measure-speck = { $count ->
     [one] 1 speck or bit of writing
    *[other] { $count } specks or bits of writing

@@ -68,7 +68,7 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
         ] {
             said.push(leaf_note(t, note));
         }
-        for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {
+        for what in LeftOut::ALL {
             said.extend([1, 3].map(|count| left_out(t, &[(what, count)])));
         }
         for error in [

@@ -261,8 +261,12 @@ const NOTES: [(&str, LeafNote); 7] = [
     ("mended", LeafNote::Mended),
     ("rubbed", LeafNote::Rubbed),
 ];
-const LEFT_OUT: [(&str, LeftOut); 3] =
-    [("cut", LeftOut::CutOff), ("label", LeftOut::Label), ("speck", LeftOut::Speck)];
+const LEFT_OUT: [(&str, LeftOut); LeftOut::ALL.len()] = [
+    ("cut", LeftOut::CutOff),
+    ("label", LeftOut::Label),
+    ("speck", LeftOut::Speck),
+    ("faint", LeftOut::Faint),
+];
 
 fn word_of<T: PartialEq>(words: &[(&'static str, T)], of: &T) -> &'static str {
     words.iter().find(|(_, known)| known == of).map_or("", |(word, _)| word)
