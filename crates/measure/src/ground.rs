@@ -221,8 +221,8 @@ pub(crate) fn level(contrast: &Contrast) -> Option<u16> {
 pub(crate) fn faint_level(contrast: &Contrast, level: u16) -> Option<u16> {
     // Every so many pixels: more than half of a picture is ground.
     let mut grain: Vec<u16> = contrast.values.iter().step_by(GRAIN_STEP).copied().collect();
-    let half = grain.len() / 2;
-    let grain = *grain.select_nth_unstable(half.min(grain.len().checked_sub(1)?)).1;
+    let half = (grain.len() / 2).min(grain.len().checked_sub(1)?);
+    let grain = *grain.select_nth_unstable(half).1;
     let faint = (f64::from(grain) * OF_GRAIN).max(FAINTEST * WHOLE);
     (faint < WELL_BELOW * f64::from(level)).then_some(faint as u16)
 }
