@@ -1,6 +1,7 @@
 //! What people do at the desk, told as stories: one program, since each of its own would link the
 //! whole desk once more.
 
+mod approved;
 mod at_the_desk;
 mod copy;
 mod finds;

@@ -59,7 +59,7 @@ fn what_is_offered_next_never_says_that_something_is_missing() {
 }
 
 /// Every page that a link leads to, from *Our finds* on.
-fn every_page(desk: &mut AtTheDesk, language: &str) -> Vec<(String, String)> {
+pub(crate) fn every_page(desk: &mut AtTheDesk, language: &str) -> Vec<(String, String)> {
     let mut open = vec!["/finds".to_owned()];
     let mut seen: BTreeSet<String> = open.iter().cloned().collect();
     let mut pages = Vec::new();
@@ -89,7 +89,7 @@ fn every_page(desk: &mut AtTheDesk, language: &str) -> Vec<(String, String)> {
 }
 
 /// The words of a page, without its tags.
-fn words(page: &str) -> String {
+pub(crate) fn words(page: &str) -> String {
     let mut out = String::new();
     let mut inside = false;
     for sign in page.chars() {

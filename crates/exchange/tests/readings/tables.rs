@@ -1,6 +1,6 @@
 //! Whole tables as people hand them in: what becomes of headings, rows, columns and sheets.
 
-use spinney_exchange::table::{Settings, Sources, read, write};
+use spinney_exchange::table::{RowsAre, Settings, Sources, read, write};
 use spinney_model::Matrix;
 
 use crate::{approved, said, source};
@@ -33,14 +33,24 @@ fn tables_as_people_hand_them_in() {
     let mut lines = Vec::new();
     for text in include_str!("tables.txt").split("\n=== ").skip(1) {
         lines.extend(text.trim_end().lines().map(|line| format!("> {line}")));
-        match read(&sources(text), &Settings::default()) {
+        let rows = match text.starts_with("finds") {
+            true => RowsAre::Finds,
+            false => RowsAre::Kinds,
+        };
+        match read(&sources(text), &Settings { rows, ..Settings::default() }) {
             Ok(read) => {
                 lines.extend(said::matrix(&read.matrix));
                 lines.extend(
                     read.findings.iter().map(|finding| format!("  {}", said::short(finding))),
                 );
                 if let Some(specimens) = &read.specimens {
-                    lines.push(format!("  {specimens:?}"));
+                    let said = format!("{specimens:?}");
+                    let finds = said::matrix(&specimens.finds);
+                    lines.extend(finds.iter().map(|line| format!("  find{line}")));
+                    lines.push(format!(
+                        "  finds {}",
+                        spinney_fixtures::approved::brief(&said, 0)
+                    ));
                 }
                 lines.extend(written(&read.matrix));
             }
