@@ -176,7 +176,7 @@ pub fn left_out(t: Tongue, left_out: &[(LeftOut, usize)]) -> String {
             LeftOut::CutOff => "measure-cut-off",
             LeftOut::Label => "measure-label",
             LeftOut::Speck => "measure-speck",
-            LeftOut::Faint => "measure-faint",
+            LeftOut::Faint => "measure-faint-things",
         };
         t.count(message, *count)
     };

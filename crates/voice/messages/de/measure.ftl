@@ -115,7 +115,7 @@ measure-label = { $count ->
     [one] 1 Etikett oder Kärtchen
    *[other] { $count } Etiketten oder Kärtchen
 }
-measure-faint = { $count ->
+measure-faint-things = { $count ->
     [one] 1 Ding, das sich kaum vom Untergrund abhebt
    *[other] { $count } Dinge, die sich kaum vom Untergrund abheben
 }

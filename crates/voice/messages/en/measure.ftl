@@ -115,7 +115,7 @@ measure-label = { $count ->
     [one] 1 label or card
    *[other] { $count } labels or cards
 }
-measure-faint = { $count ->
+measure-faint-things = { $count ->
     [one] 1 thing that hardly stands out from the ground
    *[other] { $count } things that hardly stand out from the ground
 }
