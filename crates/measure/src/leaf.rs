@@ -110,13 +110,7 @@ pub(crate) fn found(
 impl Found {
     /// Leaves out, to be taken by a person, what stands out less than leaves do: it has no pixel of what
     /// was seen, as a leaf's shadow has, is as large as a leaf and does not go over the edge.
-    fn look_for_faint(
-        &mut self,
-        contrast: &Contrast,
-        level: u16,
-        least: f64,
-        seen: &[Piece],
-    ) {
+    fn look_for_faint(&mut self, contrast: &Contrast, level: u16, least: f64, seen: &[Piece]) {
         let Some(faint) = ground::faint_level(contrast, level) else { return };
         let (right, bottom) = (contrast.width as u32 - 1, contrast.height as u32 - 1);
         for piece in pieces(contrast, (0, right), (0, bottom), faint) {
@@ -225,7 +219,7 @@ impl Outlined {
             self.line.iter().any(|point| polygon::encloses(*strip, *point))
         };
         if strip.filter(on).is_some() {
-            return Some(LeftOut::CutOff);
+            return Some(LeftOut::OnStrip);
         }
         self.straight.then_some(LeftOut::Label)
     }

@@ -290,11 +290,15 @@ impl Now {
             (0..self.aside.len()).filter(|at| encloses(&self.aside[*at].outline, place));
         let size = |at: &usize| area(&self.aside[*at].outline);
         let smallest = there.min_by(|one, other| size(one).total_cmp(&size(other)));
-        let out = self.aside.remove(smallest.ok_or(CannotMend::NothingThere)?);
+        let smallest = smallest.ok_or(CannotMend::NothingThere)?;
+        if !self.aside[smallest].why.is_whole() {
+            return Err(CannotMend::NotWhole);
+        }
+        let out = self.aside.remove(smallest);
         self.taken.push(out.why);
         let notes = match out.why {
             LeftOut::Faint => vec![LeafNote::FaintEdge],
-            LeftOut::CutOff | LeftOut::Label | LeftOut::Speck => Vec::new(),
+            LeftOut::CutOff | LeftOut::OnStrip | LeftOut::Label | LeftOut::Speck => Vec::new(),
         };
         let marked = Marked { line: evenly(&out.outline), notes, ..Marked::default() };
         let mut one = One { number: self.next, of: Vec::new(), marked, mended: false };

@@ -162,6 +162,8 @@ pub enum LeafNote {
 pub enum LeftOut {
     /// Goes over the edge of the picture.
     CutOff,
+    /// Lies over a scale strip.
+    OnStrip,
     /// Straight on four sides: a label, tape or card.
     Label,
     /// Too small for a leaf: dust, writing.
@@ -172,7 +174,16 @@ pub enum LeftOut {
 
 impl LeftOut {
     /// All of them, in the order in which they are told.
-    pub const ALL: [Self; 4] = [Self::CutOff, Self::Label, Self::Faint, Self::Speck];
+    pub const ALL: [Self; 5] =
+        [Self::CutOff, Self::OnStrip, Self::Label, Self::Faint, Self::Speck];
+
+    /// Whether all of the thing is seen, so that a person can take it for a leaf.
+    pub const fn is_whole(self) -> bool {
+        match self {
+            Self::CutOff | Self::OnStrip => false,
+            Self::Label | Self::Speck | Self::Faint => true,
+        }
+    }
 }
 
 /// Where the size of a pixel comes from.

@@ -174,6 +174,7 @@ pub fn left_out(t: Tongue, left_out: &[(LeftOut, usize)]) -> String {
     let each = |(what, count): &(LeftOut, usize)| {
         let message = match what {
             LeftOut::CutOff => "measure-cut-off",
+            LeftOut::OnStrip => "measure-on-strip",
             LeftOut::Label => "measure-label",
             LeftOut::Speck => "measure-speck",
             LeftOut::Faint => "measure-faint-things",

@@ -17,7 +17,7 @@ use crate::{Agreed, Collection, intake};
 fn words() -> Words {
     Words {
         columns: [
-            vec!["blade length".into(), "Länge der Blattfläche".into()],
+            vec!["blade length".into(), "Länge der Blattspreite".into()],
             vec!["blade width".into()],
             vec!["stalk length".into()],
         ],
@@ -121,7 +121,7 @@ fn what_a_person_typed_stays_unless_they_say_so() {
 
 #[test]
 fn a_column_in_centimetres_and_in_another_language_is_the_same_column() {
-    let before = collection("kind,Länge der Blattfläche (cm)\nhazel,\n");
+    let before = collection("kind,Länge der Blattspreite (cm)\nhazel,\n");
     let once = take(&before, &[leaf("hazel", 52.0)], &[]);
     assert_eq!(once.characters.len(), 1);
     assert_eq!(says(&once, "hazel"), "52 mm (1 seen)");

@@ -77,7 +77,6 @@ pub(crate) fn shown(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Shown {
 pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
     let t = asked.tongue;
     let collection = collection_title(desk, t);
-    let english = t.tag() != "en" && parts.screen.is_some_and(speaks_english);
     let main = html! {
         main #work tabindex="-1" {
             (parts.work)
@@ -109,7 +108,6 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                 }
                 footer {
                     p { (t.say("foot-rules")) }
-                    @if english { p #still-english { (t.say("foot-english")) } }
                     @if !parts.bare {
                         p { (t.say("foot")) }
                         p.copies {
@@ -123,7 +121,9 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                                 a #foot-collections href="/collections" { (t.say("pocket-others")) }
                             }
                         }
-                        (languages(asked))
+                        // A page that answers a form holds what a person typed, and has no address to come
+                        // back to.
+                        @if asked.request.method == Method::Get { (languages(asked)) }
                     }
                 }
                 div #told.unseen role="status" aria-live="polite" {}
@@ -131,16 +131,6 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
         }
     };
     Page::html(marked(&page.into_string(), desk))
-}
-
-/// Whether a screen shows what other rooms say, which is English whatever the screens speak:
-/// questions made from the table, plain words, sheets.
-fn speaks_english(screen: Screen) -> bool {
-    match screen {
-        Screen::Heaps | Screen::Table | Screen::Key => true,
-        Screen::Words | Screen::Try | Screen::Print => true,
-        Screen::Finds | Screen::Done => false,
-    }
 }
 
 /// The languages that the screens speak, each by its own name; the host remembers the choice.

@@ -29,6 +29,10 @@ use crate::request::{Method, Upload};
 pub(crate) const ROUTES: &[Route] = &[
     get("/measure", show),
     get(CARD, card),
+    // What was found in a picture is gone with its page: whoever comes back to it begins with a picture.
+    get(leaves::PATH, show),
+    get(leaves::LOOK, show),
+    get(leaves::ONE, show),
     // A picture, or what was found in one with what was typed: too much for an address.
     (Method::Post, leaves::PATH, Handler::ShowLong(sent)),
     (Method::Post, leaves::LOOK, Handler::ShowLong(look)),

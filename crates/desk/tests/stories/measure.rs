@@ -404,11 +404,12 @@ fn it_speaks_german() {
     let page = teacher.send(german(upload));
     let found = Measured::of(String::from_utf8(page.body).expect("a page is text"));
     assert!(
-        found.page.contains("1 Blatt gefunden") && found.page.contains("Länge der Blattfläche")
+        found.page.contains("1 Blatt gefunden")
+            && found.page.contains("Länge der Blattspreite")
     );
     teacher.send(german(Request::post("/do/take-leaves", &found.with(&[("name-1", "Hasel")]))));
     let table = teacher.get("/table");
-    assert!(table.contains("Länge der Blattfläche") && table.contains("52 mm (1 seen)"));
+    assert!(table.contains("Länge der Blattspreite") && table.contains("52 mm (1 seen)"));
     let english = measures(&mut teacher, scan(&[60.0], true), &[]);
     let table = teacher.post("/do/take-leaves", &english.with(&[("name-1", "Hasel")]));
     assert!(table.contains("52-60 mm (2 seen)"), "one column, one source, whoever measured");

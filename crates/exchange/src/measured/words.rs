@@ -144,6 +144,7 @@ pub(crate) fn tip_form(form: TipForm) -> &'static str {
 pub(crate) fn left_out(what: LeftOut) -> &'static str {
     match what {
         LeftOut::CutOff => "cut off",
+        LeftOut::OnStrip => "on strip",
         LeftOut::Label => "label",
         LeftOut::Speck => "speck",
         LeftOut::Faint => "faint",

@@ -92,6 +92,8 @@ pub enum CannotMend {
     },
     /// Nothing was left out at this place.
     NothingThere,
+    /// What was left out there is seen in part: it goes over the edge of the picture or lies over a scale strip.
+    NotWhole,
     /// The line does not go right across the leaf.
     NotAcross {
         /// Its number.

@@ -99,7 +99,9 @@ fn sums(setting: &Setting, parts: &[Part], own: usize, wide: f64) -> Piece {
     let one_side = own + sum(Part::paper);
     let both = own.div_ceil(2) + sum(Part::paper_both_sides);
     let numbers: [(&str, &dyn std::fmt::Display); 2] = [("count", &one_side), ("both", &both)];
-    let mut words = vec![(t.with("sheet-paper-in-all", &numbers), Style::SMALL_STRONG)];
+    let in_all =
+        if both < one_side { "sheet-paper-in-all" } else { "sheet-paper-in-all-alike" };
+    let mut words = vec![(t.with(in_all, &numbers), Style::SMALL_STRONG)];
     let cut = parts.iter().filter(|part| part.copies.cutting != Cutting::Whole);
     let cut: Vec<_> = cut.map(|part| setting.say(part.name)).collect();
     if !cut.is_empty() {

@@ -39,7 +39,6 @@ nav-done = Was wir gemacht haben
 margin = Am Rand
 foot = Spinney läuft nur auf diesem Gerät: Nichts wird irgendwohin geschickt.
 foot-rules = Kein Schlüssel kann sagen, ob man etwas anfassen, pflücken oder essen darf. Das entscheiden die Regeln vor Ort und Menschen, die sich auskennen.
-foot-english = Noch auf Englisch: die Fragen, die Spinney aus der Tabelle macht, warum eine Frage nicht verstanden wurde, und die Worterklärungen. Fragen in euren eigenen Worten bleiben so, wie ihr sie schreibt.
 untitled = Eine Sammlung ohne Titel
 undo = Rückgängig
 redo = Wiederholen

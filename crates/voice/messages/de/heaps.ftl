@@ -54,8 +54,8 @@ heaps-say-no = { $count ->
    *[other] { $count }-mal nein
 }
 heaps-split-both = { $count ->
-    [one] 1-mal beides
-   *[other] { $count }-mal beides
+    [one] 1-mal beides, oder niemand hat nachgesehen
+   *[other] { $count }-mal beides, oder niemand hat nachgesehen
 }
 heaps-does-it-mean = Ist eure Frage so gemeint?
 heaps-does-it-mean-more = Wenn ja, kommen die Karten dorthin, wo es die Tabelle sagt, und ihr seht nach, ob das stimmt. Wenn nein, sortiert sie selbst.

@@ -58,6 +58,8 @@ measure-lobes = { $count ->
 }
 measure-like-a-feather = { $what } wie eine Feder
 measure-like-a-hand = { $what } wie eine Hand
+measure-along-the-midrib = { $what } entlang der Mittelrippe
+measure-from-one-place = { $what }, die von einem Punkt ausgehen
 measure-deepest-gap = tiefste Bucht zu { $depth } ± { $half } % eingeschnitten
 measure-leaflets = { $count ->
     [one] 1 Blättchen
@@ -65,7 +67,7 @@ measure-leaflets = { $count ->
 }
 measure-leaflet-at-end = eines davon am Ende
 measure-no-leaflet-at-end = keines davon am Ende
-measure-edge-entire = Rand ganzrandig
+measure-edge-entire = Rand glatt
 measure-edge-wavy = Rand gewellt
 measure-edge-toothed = Rand gezähnt
 measure-edge-double-toothed = Rand doppelt gezähnt
@@ -88,8 +90,8 @@ measure-base-drawn-in = Blattgrund in den Stiel verschmälert
 measure-base-alike = Blattgrund auf beiden Seiten etwa gleich
 measure-base-begins-alike = beide Seiten des Blattgrunds beginnen auf etwa gleicher Höhe
 measure-base-as-wide = beide Seiten des Blattgrunds sind etwa gleich breit
-measure-base-lower-left = Blattgrund reicht links weiter hinunter (um { $value } ± { $half } % der Länge der Blattfläche)
-measure-base-lower-right = Blattgrund reicht rechts weiter hinunter (um { $value } ± { $half } % der Länge der Blattfläche)
+measure-base-lower-left = Blattgrund reicht links weiter hinunter (um { $value } ± { $half } % der Länge der Blattspreite)
+measure-base-lower-right = Blattgrund reicht rechts weiter hinunter (um { $value } ± { $half } % der Länge der Blattspreite)
 measure-base-wider-left = Blattgrund links breiter (dort sind { $value } ± { $half } % der Breite)
 measure-base-wider-right = Blattgrund rechts breiter (dort sind { $value } ± { $half } % der Breite)
 measure-base-sides-unseen = ob der Blattgrund auf beiden Seiten gleich ist, lässt sich hier nicht sagen
@@ -108,8 +110,12 @@ measure-veins-unseen = Seitennerven auf diesem Scan nicht sicher zu erkennen
 ## Was kein Blatt ist.
 measure-left-out = Nicht gemessen: { $what }.
 measure-cut-off = { $count ->
-    [one] 1 Ding, das über den Bildrand reicht oder auf einem Maßstreifen liegt
-   *[other] { $count } Dinge, die über den Bildrand reichen oder auf einem Maßstreifen liegen
+    [one] 1 Ding, das über den Bildrand reicht (legt es weiter nach innen und nehmt das Bild neu auf)
+   *[other] { $count } Dinge, die über den Bildrand reichen (legt sie weiter nach innen und nehmt das Bild neu auf)
+}
+measure-on-strip = { $count ->
+    [one] 1 Ding, das auf dem Maßstreifen liegt (legt es daneben und nehmt das Bild neu auf)
+   *[other] { $count } Dinge, die auf dem Maßstreifen liegen (legt sie daneben und nehmt das Bild neu auf)
 }
 measure-label = { $count ->
     [one] 1 Etikett oder Kärtchen
@@ -126,7 +132,7 @@ measure-speck = { $count ->
 
 ## Bilder, in denen sich nichts messen lässt.
 measure-not-read = { $file } ist kein Bild, das hier gelesen werden kann, oder es ist beschädigt.
-measure-not-read-remedy = Speichert es als PNG oder JPEG.
+measure-not-read-remedy = Speichert es als PNG oder JPEG. PDF-Dateien, wie viele Kopierer sie schreiben, werden nicht gelesen.
 measure-too-large = { $file } ist zu groß.
 measure-too-large-remedy = Scannt es mit 300 Punkten pro Zoll oder nur einen Teil davon: Höchstens { $most } Millionen Punkte werden gelesen.
 measure-nothing-there = In { $file } hebt sich nichts vom Untergrund ab.
@@ -144,6 +150,8 @@ mend-no-such-leaf = Ein Blatt { $leaf } gibt es nicht, oder nicht mehr.
 mend-no-such-leaf-remedy = Seht nach den Nummern im Bild mit den Linien.
 mend-nothing-there = An dieser Stelle wurde nichts ausgelassen.
 mend-nothing-there-remedy = Wählt eine Stelle innerhalb dessen, was ein Blatt ist. Was ein anderes Blatt berührt, muss davon getrennt werden.
+mend-not-whole = Es ist nicht ganz im Bild. Wie groß es ist, lässt sich deshalb nicht sagen.
+mend-not-whole-remedy = Legt es weiter nach innen oder neben den Maßstreifen und nehmt das Bild neu auf.
 mend-no-length = Das kann nicht sein: Die Stellen liegen zu nah beieinander, oder die Länge passt nicht zu ihnen.
 mend-no-length-remedy = Wählt zwei Stellen eines Lineals, die weit auseinander liegen, und tippt ein, wie viele mm dazwischen sind.
 mend-not-across = Die Linie geht nicht ganz durch Blatt { $leaf }.

@@ -20,6 +20,7 @@ scan-odd-dpi-remedy = Tippt die Einstellung des Scanners ein, etwa 300.
 scan-many = { $found } Blätter wurden gefunden. Diese Seite nimmt { $count } auf einmal.
 scan-many-remedy = Scannt sie in zwei Durchgängen.
 scan-doubtful = In der Datei stehen { $dpi } Punkte pro Zoll. Das schreiben viele Programme, wenn sie es nicht wissen. Legt ein Blatt an ein Lineal: Stimmt die Länge nicht, tippt unten die richtige Zahl ein.
+scan-coarse = Diese Punkte sind zu groß, um den Rand eines Blattes gut zu sehen: Zähne können fehlen, und Längen sind weniger sicher. Scannt es noch einmal mit 300 Punkten pro Zoll.
 scan-no-scale = Nur Form und Verhältnisse: In der Datei steht nicht, wie groß ein Punkt ist. Bei einem Scan tippt unten die Einstellung des Scanners ein, etwa 300.
 scan-too-large = Nur Form und Verhältnisse: In der Datei stehen { $dpi } Punkte pro Zoll, aber dann wäre das Bild { $longer } cm lang. Tippt unten die Einstellung des Scanners ein, etwa 300.
 
@@ -140,6 +141,6 @@ scan-none-named-remedy = Tippt bei mindestens einem Blatt die Art ein.
 scan-moved = In einem anderen Fenster wurde etwas geändert: Das hier würde jetzt übernommen.
 scan-moved-remedy = Seht es euch noch einmal an und übernehmt es dann.
 scan-source = gemessen
-scan-column-width = Breite der Blattfläche
+scan-column-width = Breite der Blattspreite
 scan-link = Blätter auf einem Scan messen
 scan-or-link = Oder Blätter auf einem Scan messen und dort benennen

@@ -118,6 +118,10 @@ sheet-column-what-for = Wofür
 sheet-column-pages = Seiten
 sheet-column-copies = Kopien
 sheet-column-paper = Blätter
+sheet-paper-in-all-alike = { $count ->
+    [one] 1 Blatt Papier im Ganzen.
+   *[other] { $count } Blatt Papier im Ganzen.
+}
 sheet-paper-in-all = Zusammen { $count } Blätter Papier, einseitig gedruckt; { $both }, wenn der Drucker beide Seiten bedruckt.
 sheet-to-cut = Auszuschneiden: { $sheets }.
 sheet-for-the-adults = für die Erwachsenen, zum Durchgehen

@@ -13,7 +13,6 @@ nav-done = What we did
 margin = Beside the work
 foot = Spinney works on this machine alone: nothing is sent anywhere.
 foot-rules = No key makes anything safe to touch, pick or eat. Local rules and trained people decide.
-foot-english = Still in English: questions that Spinney makes from the table, why a question was not understood, and plain words. Questions in your own words stay as you write them.
 untitled = A collection without a title
 undo = Undo
 redo = Do it again

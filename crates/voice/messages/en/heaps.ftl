@@ -54,8 +54,8 @@ heaps-say-no = { $count ->
    *[other] { $count } say no
 }
 heaps-split-both = { $count ->
-    [one] one varies
-   *[other] { $count } vary
+    [one] one varies, or nobody has looked at it
+   *[other] { $count } vary, or nobody has looked at them
 }
 heaps-does-it-mean = Does your question mean this?
 heaps-does-it-mean-more = If so, the cards go where the table says, and you look whether that is right. If not, sort them by hand.

@@ -58,6 +58,8 @@ measure-lobes = { $count ->
 }
 measure-like-a-feather = { $what } like a feather
 measure-like-a-hand = { $what } like a hand
+measure-along-the-midrib = { $what } along the midrib
+measure-from-one-place = { $what } from one place
 measure-deepest-gap = deepest gap { $depth } ± { $half } % of the way in
 measure-leaflets = { $count ->
     [one] 1 leaflet
@@ -65,7 +67,7 @@ measure-leaflets = { $count ->
 }
 measure-leaflet-at-end = one of them at the end
 measure-no-leaflet-at-end = none of them at the end
-measure-edge-entire = edge entire
+measure-edge-entire = edge smooth
 measure-edge-wavy = edge wavy
 measure-edge-toothed = edge toothed
 measure-edge-double-toothed = edge double-toothed
@@ -108,8 +110,12 @@ measure-veins-unseen = side veins can't be seen clearly in this scan
 ## What is no leaf.
 measure-left-out = Not measured: { $what }.
 measure-cut-off = { $count ->
-    [one] 1 thing that goes over the edge of the picture or lies over a scale strip
-   *[other] { $count } things that go over the edge of the picture or lie over a scale strip
+    [one] 1 thing that goes over the edge of the picture (lay it further in and take the picture again)
+   *[other] { $count } things that go over the edge of the picture (lay them further in and take the picture again)
+}
+measure-on-strip = { $count ->
+    [one] 1 thing that lies over the scale strip (move it off and take the picture again)
+   *[other] { $count } things that lie over the scale strip (move them off and take the picture again)
 }
 measure-label = { $count ->
     [one] 1 label or card
@@ -126,7 +132,7 @@ measure-speck = { $count ->
 
 ## Pictures in which nothing can be measured.
 measure-not-read = { $file } is not a picture that can be read here, or it is damaged.
-measure-not-read-remedy = Save it as PNG or JPEG.
+measure-not-read-remedy = Save it as PNG or JPEG. PDF files, which many copiers write, are not read.
 measure-too-large = { $file } is too large.
 measure-too-large-remedy = Scan it at 300 dots per inch, or scan part of it: { $most } million dots are read at most.
 measure-nothing-there = Nothing stands out from the ground in { $file }.
@@ -144,6 +150,8 @@ mend-no-such-leaf = There is no leaf { $leaf }, or no longer.
 mend-no-such-leaf-remedy = Look at the numbers in the picture with the lines.
 mend-nothing-there = Nothing was left out at that place.
 mend-nothing-there-remedy = Choose a place inside the thing that is a leaf. What touches another leaf must be cut from it.
+mend-not-whole = Not all of it is in the picture, so how large it is cannot be known.
+mend-not-whole-remedy = Lay it further in, or off the scale strip, and take the picture again.
 mend-no-length = That cannot be: the places are too near each other, or the length does not fit them.
 mend-no-length-remedy = Choose two places of a ruler that are far apart, and type how many mm are between them.
 mend-not-across = The line does not go right across leaf { $leaf }.

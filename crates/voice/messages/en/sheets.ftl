@@ -118,6 +118,10 @@ sheet-column-what-for = What for
 sheet-column-pages = Pages
 sheet-column-copies = Copies
 sheet-column-paper = Paper
+sheet-paper-in-all-alike = { $count ->
+    [one] 1 sheet of paper in all.
+   *[other] { $count } sheets of paper in all.
+}
 sheet-paper-in-all = { $count } sheets of paper in all, printed on one side; { $both } if your printer prints both sides.
 sheet-to-cut = To cut out: { $sheets }.
 sheet-for-the-adults = for the adults, to go through

@@ -112,7 +112,11 @@ pub fn tip_form(t: Tongue, form: TipForm) -> String {
 
 fn leaflets(t: Tongue, leaflets: &Leaflets) -> Vec<String> {
     let count = t.count("measure-leaflets", leaflets.middles.len());
-    let mut said = vec![arranged(t, Some(leaflets.arrangement), &count)];
+    let arranged = match leaflets.arrangement {
+        Arrangement::Feather => "measure-like-a-feather",
+        Arrangement::Hand => "measure-like-a-hand",
+    };
+    let mut said = vec![t.with(arranged, &[("what", &count)])];
     said.extend(leaflets.at_end.map(|at_end| match at_end {
         true => t.say("measure-leaflet-at-end"),
         false => t.say("measure-no-leaflet-at-end"),
@@ -125,17 +129,16 @@ fn lobes(t: Tongue, lobes: &Lobes) -> Vec<String> {
     let count = t.count("measure-lobes", lobes.count());
     let [depth, half] = both(t, 100.0 * sinuses.depth, 100.0 * sinuses.plus_minus);
     vec![
-        arranged(t, sinuses.arrangement, &count),
+        // In the words of the good questions, of which these become columns.
+        match sinuses.arrangement {
+            None => count,
+            Some(Arrangement::Feather) => {
+                t.with("measure-along-the-midrib", &[("what", &count)])
+            }
+            Some(Arrangement::Hand) => t.with("measure-from-one-place", &[("what", &count)]),
+        },
         t.with("measure-deepest-gap", &[("depth", &depth), ("half", &half)]),
     ]
-}
-
-fn arranged(t: Tongue, arrangement: Option<Arrangement>, what: &str) -> String {
-    match arrangement {
-        None => what.to_owned(),
-        Some(Arrangement::Feather) => t.with("measure-like-a-feather", &[("what", &what)]),
-        Some(Arrangement::Hand) => t.with("measure-like-a-hand", &[("what", &what)]),
-    }
 }
 
 fn edge_of(t: Tongue, edge: &Edge, of_leaflets: bool) -> Vec<String> {

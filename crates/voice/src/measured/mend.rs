@@ -27,6 +27,7 @@ pub fn cannot_mend(t: Tongue, why: CannotMend) -> (String, String) {
     match why {
         CannotMend::NoSuchLeaf { leaf } => t.told("mend-no-such-leaf", &[("leaf", &leaf)]),
         CannotMend::NothingThere => t.told("mend-nothing-there", &[]),
+        CannotMend::NotWhole => t.told("mend-not-whole", &[]),
         CannotMend::NoLength => t.told("mend-no-length", &[]),
         CannotMend::NotAcross { leaf } => t.told("mend-not-across", &[("leaf", &leaf)]),
         CannotMend::PartOfItself { leaf } => t.told("mend-part-of-itself", &[("leaf", &leaf)]),

@@ -204,7 +204,9 @@ fn a_form_is_said_in_each_language() {
     );
     assert_eq!(
         sides(german, Some(Right), Some(Neither)),
-        ["Blattgrund reicht rechts weiter hinunter (um 8,1 ± 0,6 % der Länge der Blattfläche)"]
+        [
+            "Blattgrund reicht rechts weiter hinunter (um 8,1 ± 0,6 % der Länge der Blattspreite)"
+        ]
     );
     let all: BTreeSet<Vec<String>> = [None, Some(Neither), Some(Left), Some(Right)]
         .into_iter()

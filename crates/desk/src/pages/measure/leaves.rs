@@ -10,7 +10,7 @@ use spinney_collection::Collection;
 use spinney_collection::measured::LENGTHS;
 use spinney_exchange::mends;
 use spinney_model::limits::SCREENS_LEAVES;
-use spinney_model::{LeafNote, Measurand, Mend, PictureScale};
+use spinney_model::{Aside, LeafNote, Measurand, Mend, PictureScale};
 use spinney_voice::starters::SEEN;
 use spinney_voice::{Tongue, measured as say};
 
@@ -189,6 +189,7 @@ fn scale(asked: &Asked<'_>, sheet: &Sheet, again: bool) -> Markup {
     let dpi = typed("dpi", 20);
     html! {
         p.no-scale[!sure] { (say::scale_on_screen(t, sheet.now.scale)) }
+        @if sheet.is_coarse() { p #coarse.no-scale { (t.say("scan-coarse")) } }
         details open[!sure || !dpi.is_empty()] {
             summary { (t.say("scan-other-dpi")) }
             label for="dpi" { (t.say("scan-dpi")) }
@@ -261,17 +262,23 @@ fn offered(t: Tongue, collection: &Collection) -> Markup {
     }
 }
 
+/// What was left out and is seen whole, each with its letter.
+fn lettered(sheet: &Sheet) -> impl Iterator<Item = (char, &Aside)> {
+    LETTERS.chars().zip(sheet.now.aside.iter().filter(|aside| aside.why.is_whole()))
+}
+
 /// What was left out, and a way to take a thing of it for a leaf.
 fn left_out(t: Tongue, sheet: &Sheet) -> Markup {
     let now = &sheet.now;
     html! {
         @if !now.left_out.is_empty() { p.quiet { (say::left_out(t, &now.left_out)) } }
-        @if !now.aside.is_empty() {
+        @let whole = now.aside.iter().filter(|aside| aside.why.is_whole()).count();
+        @if whole > 0 {
             details #left-out {
-                summary { (t.count("mend-is-a-leaf", now.aside.len())) }
+                summary { (t.count("mend-is-a-leaf", whole)) }
                 p { (t.say("mend-letters")) }
                 p.letters {
-                    @for (letter, aside) in LETTERS.chars().zip(&now.aside) {
+                    @for (letter, aside) in lettered(sheet) {
                         @if let Some(at) = spinney_measure::place_inside(&aside.outline) {
                             button name=(MEND) value=(mends::in_words(&Mend::ALeaf { at }))
                                 formaction=(PATH) {
@@ -347,9 +354,11 @@ fn picture(t: Tongue, sheet: &Sheet) -> Markup {
     html! {
         svg.overlay.places viewBox={"0 0 " (width) " " (height)} role="img" aria-label=(label) {
             (laid(sheet))
-            @for (letter, aside) in LETTERS.chars().zip(&sheet.now.aside) {
+            @for aside in &sheet.now.aside {
                 @let outline = sheet::shown(&aside.outline, sheet.size);
                 path.aside d=(way(&outline, true)) {}
+            }
+            @for (letter, aside) in lettered(sheet) {
                 @if let Some(at) = spinney_measure::place_inside(&aside.outline) {
                     (sign(at, &letter.to_string(), unit))
                 }

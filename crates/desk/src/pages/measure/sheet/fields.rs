@@ -263,6 +263,7 @@ const NOTES: [(&str, LeafNote); 7] = [
 ];
 const LEFT_OUT: [(&str, LeftOut); LeftOut::ALL.len()] = [
     ("cut", LeftOut::CutOff),
+    ("strip", LeftOut::OnStrip),
     ("label", LeftOut::Label),
     ("speck", LeftOut::Speck),
     ("faint", LeftOut::Faint),
