@@ -7,7 +7,7 @@
 
 use spinney_model::{Edge, EdgeKind, EdgeUnseen, TeethPerCm};
 
-use crate::polygon::{Point, area, distance};
+use crate::polygon::{Point, area, distance, signed_area};
 use crate::turns::{Sinus, beside};
 
 /// So many teeth make an edge toothed.
@@ -42,7 +42,7 @@ const WIDE: [f64; 2] = [30.0, 50.0];
 /// Spines: what a tooth has of the triangle between its point and both sinuses is at most so much, and each of its
 /// sides is hollow by so much of it. Straight sides have all, a half-sine too. Seen on teeth that are so many
 /// pixels wide and high, and so high of their width.
-const HOLLOW: f64 = 0.8;
+const FILLED: f64 = 0.8;
 const EACH_SIDE: f64 = 0.06;
 const SPINE: [f64; 2] = [30.0, 8.0];
 const DEEP: f64 = 0.2;
@@ -88,7 +88,9 @@ pub(crate) fn edge(margin: &Margin<'_>, mm: Option<f64>) -> Result<Edge, EdgeUns
     let rows: Vec<Row> = lobes.iter().map(Row::of).collect();
     let count: usize = rows.iter().map(|row| row.teeth).sum();
     let with_small: usize = rows.iter().map(|row| row.with_small).sum();
-    let double = count >= FEWEST && with_small as f64 >= DOUBLE * count as f64;
+    // Spines of several sizes are no teeth with smaller ones on them.
+    let spiny = margin.spiny(&margin.teeth(&lobes));
+    let double = !spiny && count >= FEWEST && with_small as f64 >= DOUBLE * count as f64;
     if double {
         for (lobe, row) in lobes.iter_mut().zip(rows) {
             lobe.sinuses = row.large;
@@ -109,9 +111,7 @@ pub(crate) fn edge(margin: &Margin<'_>, mm: Option<f64>) -> Result<Edge, EdgeUns
     }
     let kind = match middle(teeth.iter().map(|tooth| tooth.height)) {
         _ if double => EdgeKind::DoubleToothed,
-        height if height >= SPINE[1].max(DEEP * width) && margin.spiny(&teeth, width) => {
-            EdgeKind::Spiny
-        }
+        _ if spiny => EdgeKind::Spiny,
         _ if width >= WIDE[0] && margin.round(&teeth, width) => EdgeKind::Wavy,
         height if height < LOWEST => EdgeKind::ToothedOrDouble,
         _ => EdgeKind::Toothed,
@@ -168,13 +168,6 @@ fn middle(all: impl Iterator<Item = f64>) -> f64 {
     all.get(all.len() / 2).copied().unwrap_or(0.0)
 }
 
-/// The area between a stretch of the edge and the straight line from its first place to its last: more than 0
-/// where the edge lies inside of that.
-fn signed_area(line: &[Point]) -> f64 {
-    let next = line.iter().skip(1).chain(line.first());
-    line.iter().zip(next).map(|(a, b)| a[1] * b[0] - a[0] * b[1]).sum::<f64>() / 2.0
-}
-
 impl Margin<'_> {
     fn lobes(&self) -> Vec<Lobe> {
         let mut ends = vec![0];
@@ -198,9 +191,13 @@ impl Margin<'_> {
             let its = lobes.iter().find(|lobe| (lobe.from..=lobe.to).contains(&tooth.tip));
             return its.is_some_and(|lobe| tooth.tip < lobe.tip);
         }
+        tooth.tip < self.top()
+    }
+
+    /// The place of the edge nearest to the tip of the blade.
+    fn top(&self) -> usize {
         let away = |at: &usize| distance(self.line[*at], self.tip);
-        let top = (0..self.line.len()).min_by(|a, b| away(a).total_cmp(&away(b)));
-        top.is_some_and(|top| tooth.tip < top)
+        (0..self.line.len()).min_by(|a, b| away(a).total_cmp(&away(b))).unwrap_or(0)
     }
 
     /// All teeth: those between two sinuses but for the tips of lobes, and those at the ends of rows.
@@ -215,6 +212,7 @@ impl Margin<'_> {
         let width = middle(all.iter().flatten().map(|tooth| tooth.width));
         let height = middle(all.iter().flatten().map(|tooth| tooth.height));
         let point = middle(all.iter().flatten().map(|tooth| self.turn_at(tooth)));
+        let top = self.top();
         for (lobe, teeth) in lobes.iter().zip(&mut all) {
             // Where rows begin and end: at the ends of the lobe, and where plain edge is between.
             let plain = teeth.extract_if(.., |tooth| tooth.width > APART * width);
@@ -225,16 +223,28 @@ impl Margin<'_> {
             let (up, down) = lobe.sinuses.split_at(up);
             ends.extend(up.first().map(|first| [first.at, lobe.from]));
             ends.extend(down.last().map(|last| [last.at, lobe.to]));
-            let to_tip = up.last().into_iter().chain(down.first());
-            let to_tip = to_tip.map(|sinus| [sinus.at, lobe.tip]);
-            let high = |tooth: &Tooth| {
-                let of_tip = (tooth.ends[0]..=tooth.ends[1]).contains(&lobe.tip);
-                height > 0.0 && tooth.height >= AT_END * height && !of_tip
-            };
+            let around_tip = [
+                up.last().map_or(lobe.from, |last| last.at),
+                down.first().map_or(lobe.to, |first| first.at),
+            ];
+            // Where plain edge follows on a tooth, the lobe goes on beyond it, and it is not the tip of the
+            // lobe, though none of its places be farther out.
+            let [before, behind] = around_tip.map(|at| self.line[at]);
+            let plain_tip = !self.leaflets
+                && !(lobe.from..=lobe.to).contains(&top)
+                && distance(before, behind) > APART * width;
+            let to_tip = [(up.last(), around_tip[1]), (down.first(), around_tip[0])];
+            let to_tip = to_tip.into_iter().filter_map(|(sinus, other)| {
+                Some([sinus?.at, if plain_tip { other } else { lobe.tip }])
+            });
+            let high = |tooth: &Tooth| height > 0.0 && tooth.height >= AT_END * height;
+            let of_tip = |tooth: &Tooth| (tooth.ends[0]..=tooth.ends[1]).contains(&lobe.tip);
             let found = |ends: [usize; 2]| self.at_end(ends[0], ends[1], width).filter(high);
-            let at_ends: Vec<Tooth> = ends.into_iter().filter_map(found).collect();
+            let at_ends = ends.into_iter().filter_map(found).filter(|tooth| !of_tip(tooth));
+            let at_ends: Vec<Tooth> = at_ends.collect();
             let pointed = |tooth: &Tooth| self.turn_at(tooth) >= POINTED * point;
-            teeth.extend(to_tip.filter_map(found).filter(pointed));
+            let clear = |tooth: &Tooth| plain_tip || !of_tip(tooth);
+            teeth.extend(to_tip.filter_map(found).filter(pointed).filter(clear));
             teeth.extend(at_ends);
         }
         let mut teeth: Vec<Tooth> = all.into_iter().flatten().collect();
@@ -277,14 +287,19 @@ impl Margin<'_> {
     }
 
     /// Whether teeth end in a point between two hollow sides.
-    fn spiny(&self, teeth: &[Tooth], width: f64) -> bool {
+    fn spiny(&self, teeth: &[Tooth]) -> bool {
+        let width = middle(teeth.iter().map(|tooth| tooth.width));
+        let height = middle(teeth.iter().map(|tooth| tooth.height));
+        if width < SPINE[0] || height < SPINE[1].max(DEEP * width) {
+            return false;
+        }
         let whole: Vec<&Tooth> = teeth.iter().filter(|tooth| tooth.whole).collect();
         let triangle = |tooth: &Tooth| {
             let [a, b] = tooth.ends.map(|at| self.line[at]);
             area(&[a, self.line[tooth.tip], b]).max(1e-6)
         };
         // How much of the triangle is missing beside a side; less than nothing where it bulges.
-        let missing = |from: usize, to: usize| signed_area(&self.line[from..=to]);
+        let missing = |from: usize, to: usize| -signed_area(&self.line[from..=to]);
         let sides = |tooth: &Tooth| {
             let [before, behind] = tooth.ends;
             [missing(before, tooth.tip), missing(tooth.tip, behind)]
@@ -292,10 +307,7 @@ impl Margin<'_> {
         };
         let hollow = middle(whole.iter().map(|tooth| sides(tooth).iter().sum::<f64>()));
         let least = middle(whole.iter().map(|tooth| sides(tooth)[0].min(sides(tooth)[1])));
-        whole.len() >= FEWEST
-            && width >= SPINE[0]
-            && hollow >= 1.0 - HOLLOW
-            && least >= EACH_SIDE
+        whole.len() >= FEWEST && hollow >= 1.0 - FILLED && least >= EACH_SIDE
     }
 
     /// Whether neither teeth nor sinuses have a point.

@@ -21,10 +21,15 @@ pub(crate) fn between(a: Point, b: Point, part: f64) -> Point {
     [a[0] + part * (b[0] - a[0]), a[1] + part * (b[1] - a[1])]
 }
 
-/// The area inside (shoelace formula).
+/// The area inside.
 pub(crate) fn area(line: &[Point]) -> f64 {
-    let twice: f64 = sides(line).map(|(a, b)| a[0] * b[1] - b[0] * a[1]).sum();
-    (twice / 2.0).abs()
+    signed_area(line).abs()
+}
+
+/// The area inside of a line that goes around clockwise, as seen on a screen; of one that goes the other way
+/// less than 0 (shoelace formula).
+pub(crate) fn signed_area(line: &[Point]) -> f64 {
+    sides(line).map(|(a, b)| a[0] * b[1] - b[0] * a[1]).sum::<f64>() / 2.0
 }
 
 /// The length around.

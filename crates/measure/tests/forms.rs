@@ -142,6 +142,37 @@ fn teeth_with_a_sharp_point_between_hollow_sides_are_spines_where_that_can_be_se
 }
 
 #[test]
+fn a_tooth_at_the_shoulder_of_a_lobe_is_one() {
+    // The lower lobes bulge most where their first tooth towards the sinus stands; beyond it is plain edge.
+    for (shape, tooth) in [(Shape::Obovate, 1.5), (Shape::Ellipse, 1.3)] {
+        let leaf = FormPlan {
+            shape,
+            depth: 0.65,
+            length: 66.0,
+            half_width: 0.36,
+            pitch: 3.6,
+            tooth,
+            ..plan(Blade::Feather(1), Margin::Serrate)
+        }
+        .leaf();
+        let edge = form(&leaf, 300.0, 0.7).edge.expect("it is fine enough");
+        assert_eq!(edge.teeth.each_ref().map(Vec::len), leaf.truth.teeth, "{shape:?}");
+    }
+}
+
+#[test]
+fn spines_of_two_sizes_are_spines_and_no_double_teeth() {
+    let spines = |angle: f64| {
+        let place = (angle / TAU).rem_euclid(1.0) * 18.0;
+        let high = if (place as usize).is_multiple_of(3) { 5.4 } else { 2.1 };
+        let near = 1.0 - 2.0 * (place.fract() - 0.5).abs();
+        25.0 + high * near.powf(2.2)
+    };
+    let edge = form(&with_stalk(spines), 300.0, 0.7).edge.expect("it is fine enough");
+    assert_eq!(edge.kind, EdgeKind::Spiny);
+}
+
+#[test]
 fn teeth_of_leaflets_are_counted_beside_their_stalks_and_up_to_their_tips() {
     let leaflets =
         Leaflets::Feather { pairs: 2, end: true, lean: 0.92, stagger: 0.0, stalk: 2.0 };
