@@ -274,8 +274,14 @@ impl<'a, 'm> Gatherer<'a, 'm> {
                 self.too_many(number, at, OneTooMany::Twice(*answer));
                 continue;
             }
+            // `box, horse chestnut`: what stands before the last name is no wording, but a name.
+            let leads = |wording: &str| {
+                destination::leads_somewhere(wording, self.names)
+                    || line::holds_an_answer(wording)
+            };
             let behind = destination::split(behind, self.names)
                 .filter(|(wording, _)| !wording.is_empty() && !behind.contains('"'))
+                .filter(|(wording, _)| !leads(wording))
                 .map_or(*behind, |(_, behind)| behind);
             let destination = Some(self.read(behind, number));
             match answer {

@@ -150,12 +150,25 @@ fn at_the_end<'t>(text: &'t str, names: &Names) -> Option<(&'t str, &'t str)> {
         let leads = !counted && !word.chars().all(|c| c.is_ascii_digit());
         return leads.then(|| (trim_wording(before), last));
     }
-    let mark = trimmed.rfind([':', '–', '—', ';', ',', '.']);
-    let at = mark.max(trimmed.rfind(" - ").map(|dash| dash + 1))?;
-    let mark = trimmed[at..].chars().next()?;
-    let behind = &trimmed[at + mark.len_utf8()..];
-    (behind.len() <= 200 && names_only(behind, names))
-        .then(|| (trim_wording(&trimmed[..at]), behind.trim()))
+    let mut found = None;
+    let mut before = trimmed;
+    // `Edge smooth: box, ivy`: from the last mark on back, as long as only names stand behind it.
+    while let Some(at) = last_mark(before) {
+        let mark = trimmed[at..].chars().next()?;
+        let behind = &trimmed[at + mark.len_utf8()..];
+        if behind.len() > 200 || !names_only(behind, names) {
+            break;
+        }
+        before = &trimmed[..at];
+        found = Some((trim_wording(before), behind.trim()));
+    }
+    found
+}
+
+/// Where the last mark of a text is behind which a name may stand.
+fn last_mark(text: &str) -> Option<usize> {
+    let mark = text.rfind([':', '–', '—', ';', ',', '.']);
+    mark.max(text.rfind(" - ").map(|dash| dash + 1))
 }
 
 /// The wording before a leader, without what hangs over.

@@ -310,13 +310,23 @@ pub(super) fn tokens(sentence: &str) -> Vec<String> {
     let lower = sentence.to_lowercase().replace('’', "'");
     let mut found: Vec<String> = Vec::new();
     let mut chars = lower.chars().peekable();
+    let mut before = ' ';
     while let Some(c) = chars.next() {
         if found.len() >= MOST_TOKENS {
             break;
         }
         let mut token = String::from(c);
-        if c.is_ascii_digit() {
-            let mut pointed = false;
+        // ".5 cm" is half a centimetre; in "2.. 5" and "edge.5" the point ends something.
+        let bare = c == '.'
+            && !before.is_alphanumeric()
+            && before != '.'
+            && chars.peek().is_some_and(char::is_ascii_digit);
+        before = c;
+        if c.is_ascii_digit() || bare {
+            let mut pointed = bare;
+            if bare {
+                token.insert(0, '0');
+            }
             while let Some(next) = chars.peek().copied() {
                 let mut ahead = chars.clone();
                 ahead.next();
@@ -326,11 +336,13 @@ pub(super) fn tokens(sentence: &str) -> Vec<String> {
                     break;
                 }
                 pointed |= point;
+                before = next;
                 token.push(next);
                 chars.next();
             }
         } else if c.is_alphabetic() {
             while let Some(next) = chars.next_if(|c| c.is_alphabetic() || *c == '\'') {
+                before = next;
                 token.push(next);
             }
         } else if c.is_whitespace() || c.is_control() {
