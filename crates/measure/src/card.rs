@@ -25,9 +25,14 @@ pub(crate) enum Seen {
     /// A scale strip beside what lies there, and how large dots are by it. The strip is painted over, and its corners
     /// are told.
     Beside(PictureScale, Option<[Point; 4]>),
+    /// Rings, and too few of them.
+    TooFew,
 }
 
-/// The scale card in a photograph, or the scale strip. None: neither is seen.
+/// So many rings are those of a card or a strip of which the others cannot be seen.
+const SOME: usize = 4;
+
+/// The scale card in a photograph, or the scale strip. None: nothing of either is seen.
 ///
 /// **Cost**: some 40 ns a pixel, and five bytes of memory.
 pub(crate) fn seen(photograph: &mut RgbImage) -> Option<Seen> {
@@ -36,7 +41,9 @@ pub(crate) fn seen(photograph: &mut RgbImage) -> Option<Seen> {
     if let Some((card, tilt)) = tilt::of(&rings, size) {
         return Some(Seen::Flat(flat(photograph, card, &tilt)));
     }
-    let strip = strip::Strip::of(&rings)?;
+    let Some(strip) = strip::Strip::of(&rings) else {
+        return (rings.len() >= SOME).then_some(Seen::TooFew);
+    };
     let corners = strip.paint_over(photograph);
     Some(Seen::Beside(strip.scale(), corners))
 }

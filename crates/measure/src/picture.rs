@@ -14,7 +14,7 @@ use image::{
 use spinney_model::limits::{
     PICTURE_PIXELS, PICTURE_STEPWISE, SCAN_BYTES, SCAN_PIXELS, SCAN_SIDE,
 };
-use spinney_model::{PictureError, PictureScale};
+use spinney_model::{NoScale, PictureError, PictureScale};
 
 use crate::polygon::Point;
 use crate::{card, resolution};
@@ -178,6 +178,10 @@ fn read_with(
         Some(card::Seen::Beside(beside, strip)) => {
             let scale = if halved { beside.doubled() } else { beside };
             Small { scale, picture: Picture { scale: beside, strip, ..small } }
+        }
+        Some(card::Seen::TooFew) => {
+            let scale = PictureScale::Unknown(NoScale::Rings);
+            Small { scale, picture: Picture { scale, ..small } }
         }
         None => Small { picture: small, scale },
     })

@@ -118,7 +118,14 @@ fn what_was_laid_flat_is_what_is_shown() {
 
 #[test]
 fn where_its_upper_side_is_covered_there_are_no_lengths() {
+    for covered in [0, 2] {
+        let covered = Some(covered);
+        let shot = Shot { card: ScaleCard::A4, turned: 0.2, tilted: 0.2, covered };
+        let picture = spinney_measure::read(&shot.packed(), None).expect("a picture");
+        assert_eq!(picture.scale, PictureScale::Unknown(NoScale::Rings));
+    }
+    // Between its corners a leaf may lie.
     let shot = Shot { card: ScaleCard::A4, turned: 0.2, tilted: 0.2, covered: Some(1) };
     let picture = spinney_measure::read(&shot.packed(), None).expect("a picture");
-    assert_eq!(picture.scale, PictureScale::Unknown(NoScale::NotSaid));
+    assert!(matches!(picture.scale, PictureScale::OfCard { .. }));
 }

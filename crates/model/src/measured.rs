@@ -289,6 +289,8 @@ pub enum NoScale {
     },
     /// Pixels of different width and height.
     NotSquare,
+    /// Rings of a scale card or strip are seen, and too few of them.
+    Rings,
 }
 
 /// One leaf.

@@ -101,6 +101,7 @@ fn scale(t: Tongue, scale: PictureScale) -> String {
         PictureScale::Unknown(NoScale::NotSaid) => t.say("measure-no-scale"),
         PictureScale::Unknown(NoScale::Camera) => t.say("measure-no-scale-camera"),
         PictureScale::Unknown(NoScale::NotSquare) => t.say("measure-no-scale-not-square"),
+        PictureScale::Unknown(NoScale::Rings) => t.say("measure-no-scale-rings"),
         PictureScale::Unknown(NoScale::TooLarge { dpi, longer }) => t.with(
             "measure-no-scale-too-large",
             &[("dpi", &number(dpi)), ("longer", &(longer / 10.0).round())],
@@ -126,7 +127,9 @@ pub fn scale_on_screen(t: Tongue, of: PictureScale) -> String {
         | PictureScale::OfFile { doubt: None, .. }
         | PictureScale::OfCard { .. }
         | PictureScale::OfStrip { .. }
-        | PictureScale::Unknown(NoScale::Camera | NoScale::NotSquare) => scale(t, of),
+        | PictureScale::Unknown(NoScale::Camera | NoScale::NotSquare | NoScale::Rings) => {
+            scale(t, of)
+        }
     }
 }
 

@@ -160,7 +160,7 @@ texts! {
         use model::{Doubt, NoScale, PictureScale as Scale};
         let dpi = 300.0;
         let too_large = NoScale::TooLarge { dpi, longer: 500.0 };
-        let unknown = [NoScale::NotSaid, NoScale::Camera, too_large, NoScale::NotSquare];
+        let unknown = [NoScale::NotSaid, NoScale::Camera, too_large, NoScale::NotSquare, NoScale::Rings];
         let known = [
             Scale::Said { dpi },
             Scale::OfRuler { dpi },

@@ -94,13 +94,21 @@ fn clockwise(rings: &[Ring]) -> Vec<Ring> {
     around
 }
 
+/// Whether the rings that are seen, a bit each, tell which card it is and how it is turned: those of its
+/// upper side do, and its two corners above where all the others are seen.
+fn tells(seen: u32) -> bool {
+    const UPPER: u32 = (1 << TELLING) - 1;
+    let but_middle = seen.count_ones() == 7 && seen & UPPER == 0b101;
+    seen & UPPER == UPPER || but_middle
+}
+
 /// Each way in which rings can be those of a card: in its order, with dots as they are, some left out, but
 /// none of those that tell which card it is.
 fn fitting(card: ScaleCard, around: &[Ring]) -> Vec<Vec<Pair>> {
     let marks = card.marks();
     let mut all = Vec::new();
     for seen in 0_u32..1 << marks.len() {
-        if seen.count_ones() as usize != around.len() || seen.trailing_ones() < TELLING as u32 {
+        if seen.count_ones() as usize != around.len() || !tells(seen) {
             continue;
         }
         let shown: Vec<RingMark> =

@@ -29,11 +29,12 @@ use crate::{endless, measured, second_look, words_to_look_at as drawings};
 /// (`copies` has one), a second page of drawn words, and more pictures than a phone page has room
 /// for; nor large print of texts that have no room in it, nor a chart for the wall so full that its
 /// letters are small (`wall` has one), nor a caution for everybody as long as a page (`second_language`).
-const SELDOM: [&str; 9] = [
+const SELDOM: [&str; 10] = [
     "sheet-rule-word-on-wall",
     "sheet-key-not-large",
     "sheet-chart-not-large",
     "sheet-words",
+    "sheet-paper-in-all-alike",
     "sheet-drawing-of-leaf",
     "sheet-drawing-of-leaf-unnamed",
     "sheet-caution-for-all-in-key",

@@ -36,6 +36,7 @@ measure-no-scale = Nur Form und Verhältnisse: In der Datei steht nicht, wie gro
 measure-no-scale-camera = Nur Form und Verhältnisse: Das Bild stammt aus einer Kamera, und die weiß nicht, wie weit weg das Blatt war. Druckt die Maßkarte, legt die Blätter darauf und fotografiert sie mit allen Ringen; oder scannt die Blätter.
 measure-no-scale-too-large = Nur Form und Verhältnisse: In der Datei stehen { $dpi } Punkte pro Zoll, aber dann wäre das Bild { $longer } cm lang. Gebt die Einstellung des Scanners an, etwa --dpi 300.
 measure-no-scale-not-square = Nur Form und Verhältnisse: Laut Datei sind die Punkte nicht quadratisch. Scannt es in beiden Richtungen mit derselben Einstellung.
+measure-no-scale-rings = Nur Form und Verhältnisse: Auf dem Foto sind Ringe der Maßkarte, aber zu wenige. Legt beiseite, was auf einem Ring liegt, und fotografiert noch einmal das ganze Blatt.
 
 ## Blätter.
 measure-base-guessed = Es ist kein Stiel zu sehen. Welches Ende der Blattgrund ist, ist deshalb geraten: das untere.

@@ -36,6 +36,7 @@ measure-no-scale = Shape and ratios only: the file does not say how large a dot 
 measure-no-scale-camera = Shape and ratios only: a camera took this picture, and a camera does not know how far away the leaf was. Print the scale card, lay the leaves on it and photograph it with all its rings; or scan the leaves.
 measure-no-scale-too-large = Shape and ratios only: the file says { $dpi } dots per inch, but then the picture would be { $longer } cm long. Type the scanner's setting, such as --dpi 300.
 measure-no-scale-not-square = Shape and ratios only: the file says that its dots are not square. Scan it with the same setting both ways.
+measure-no-scale-rings = Shape and ratios only: rings of the scale card are in the photograph, but too few of them. Move what lies on a ring aside, and photograph the whole sheet again.
 
 ## Leaves.
 measure-base-guessed = It has no stalk that can be seen, so which end is the base is a guess: the lower one.

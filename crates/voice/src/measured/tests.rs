@@ -43,6 +43,7 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
         PictureScale::Unknown(NoScale::NotSaid),
         PictureScale::Unknown(NoScale::Camera),
         PictureScale::Unknown(NoScale::NotSquare),
+        PictureScale::Unknown(NoScale::Rings),
         PictureScale::Unknown(NoScale::TooLarge { dpi: 72.0, longer: 1237.6 }),
     ];
     let mut all = BTreeSet::new();
@@ -150,12 +151,12 @@ fn a_form_is_said_in_each_language() {
     let (english, german) = (Tongue::of_terminal(), Tongue::for_person(&["de".to_owned()]));
     assert_eq!(
         form(english, &lobed).join(" · "),
-        "5 lobes like a hand · deepest gap 52 ± 6 % of the way in · edge toothed \
+        "5 lobes from one place · deepest gap 52 ± 6 % of the way in · edge toothed \
          · teeth: 12 on the left, 9 on the right · 2.52 ± 0.13 in a cm"
     );
     assert_eq!(
         form(german, &lobed).join(" · "),
-        "5 Lappen wie eine Hand · tiefste Bucht zu 52 ± 6 % eingeschnitten · Rand gezähnt \
+        "5 Lappen, die von einem Punkt ausgehen · tiefste Bucht zu 52 ± 6 % eingeschnitten · Rand gezähnt \
          · Zähne: 12 links, 9 rechts · 2,52 ± 0,13 auf 1 cm"
     );
     let middles = vec![[0.0; 2]; 9];

@@ -288,6 +288,7 @@ pub(super) fn scale_in_words(scale: PictureScale) -> String {
         PictureScale::Unknown(NoScale::NotSaid) => "not-said".to_owned(),
         PictureScale::Unknown(NoScale::Camera) => "camera".to_owned(),
         PictureScale::Unknown(NoScale::NotSquare) => "not-square".to_owned(),
+        PictureScale::Unknown(NoScale::Rings) => "rings".to_owned(),
         PictureScale::Unknown(NoScale::TooLarge { dpi, longer }) => {
             format!("large {dpi} {longer}")
         }
@@ -313,6 +314,7 @@ pub(super) fn scale_of_words(words: &str) -> Option<PictureScale> {
         ("not-said", []) => PictureScale::Unknown(NoScale::NotSaid),
         ("camera", []) => PictureScale::Unknown(NoScale::Camera),
         ("not-square", []) => PictureScale::Unknown(NoScale::NotSquare),
+        ("rings", []) => PictureScale::Unknown(NoScale::Rings),
         ("large", &[dpi, longer]) => PictureScale::Unknown(NoScale::TooLarge { dpi, longer }),
         _ => return None,
     })

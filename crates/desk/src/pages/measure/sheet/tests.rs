@@ -101,6 +101,7 @@ fn every_scale_comes_back() {
         PictureScale::Unknown(NoScale::NotSaid),
         PictureScale::Unknown(NoScale::Camera),
         PictureScale::Unknown(NoScale::NotSquare),
+        PictureScale::Unknown(NoScale::Rings),
         PictureScale::Unknown(large),
     ] {
         assert_eq!(scale_of_words(&scale_in_words(of)), Some(of));
