@@ -253,6 +253,11 @@ impl PictureScale {
         }
     }
 
+    /// Whether its pixels are too large for teeth to be seen: those of a mm have six and fewer.
+    pub fn is_coarse(self) -> bool {
+        self.mm().is_some_and(|mm| 25.4 / mm < 150.0)
+    }
+
     /// How many mm a pixel is long, where that is known.
     pub fn mm(self) -> Option<f64> {
         match self {

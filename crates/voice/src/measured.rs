@@ -15,6 +15,7 @@ use spinney_model::{
 
 use crate::Tongue;
 
+pub(crate) use form::is_clear;
 pub use form::{base_form, edge_kind, form, tip_form};
 pub use mend::{cannot_mend, mend, no_mend};
 
@@ -131,6 +132,11 @@ pub fn scale_on_screen(t: Tongue, of: PictureScale) -> String {
             scale(t, of)
         }
     }
+}
+
+/// That the dots of a picture are too large; empty: they are not.
+pub fn coarse(t: Tongue, of: PictureScale) -> String {
+    if of.is_coarse() { t.say("measure-coarse") } else { String::new() }
 }
 
 /// That a picture is a rubbing, and what of that is to be known; empty: it is none.

@@ -236,6 +236,7 @@ fn in_words(ink: &Ink, (file, picture): &(String, MeasuredPicture)) -> String {
     let t = ink.t();
     let mut text = String::new();
     report::push_wrapped(&mut text, "", &say::picture(t, file, picture));
+    report::push_wrapped(&mut text, "  ", &say::coarse(t, picture.scale));
     let notes: Vec<&[LeafNote]> = picture.leaves.iter().map(|leaf| &leaf.notes[..]).collect();
     report::push_wrapped(&mut text, "  ", &say::rubbed(t, &notes));
     if picture.like_a_rubbing {

@@ -20,7 +20,6 @@ scan-odd-dpi-remedy = Tippt die Einstellung des Scanners ein, etwa 300.
 scan-many = { $found } Blätter wurden gefunden. Diese Seite nimmt { $count } auf einmal.
 scan-many-remedy = Scannt sie in zwei Durchgängen.
 scan-doubtful = In der Datei stehen { $dpi } Punkte pro Zoll. Das schreiben viele Programme, wenn sie es nicht wissen. Legt ein Blatt an ein Lineal: Stimmt die Länge nicht, tippt unten die richtige Zahl ein.
-scan-coarse = Diese Punkte sind zu groß, um den Rand eines Blattes gut zu sehen: Zähne können fehlen, und Längen sind weniger sicher. Scannt es noch einmal mit 300 Punkten pro Zoll.
 scan-no-scale = Nur Form und Verhältnisse: In der Datei steht nicht, wie groß ein Punkt ist. Bei einem Scan tippt unten die Einstellung des Scanners ein, etwa 300.
 scan-too-large = Nur Form und Verhältnisse: In der Datei stehen { $dpi } Punkte pro Zoll, aber dann wäre das Bild { $longer } cm lang. Tippt unten die Einstellung des Scanners ein, etwa 300.
 

@@ -20,7 +20,6 @@ scan-odd-dpi-remedy = Type the scanner's setting, such as 300.
 scan-many = { $found } leaves were found. This screen takes { $count } at a time.
 scan-many-remedy = Scan them in two goes.
 scan-doubtful = The file says { $dpi } dots per inch. Many programs write that when they do not know. Hold one leaf against a ruler: if the length is wrong, type the right number below.
-scan-coarse = These dots are too large to see the edge of a leaf well: teeth may be missing, and lengths are less sure. Scan it again at 300 dots per inch.
 scan-no-scale = Shape and ratios only: the file does not say how large a dot is. If it is a scan, type the scanner's setting below, such as 300.
 scan-too-large = Shape and ratios only: the file says { $dpi } dots per inch, but then the picture would be { $longer } cm long. Type the scanner's setting below, such as 300.
 

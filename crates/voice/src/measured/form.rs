@@ -50,8 +50,19 @@ fn ends(t: Tongue, ends: &Ends) -> Vec<String> {
     };
     let percent = |share: f64| 100.0 * share;
     let [value, half] = both(t, percent(ends.widest.value), percent(ends.widest.plus_minus));
-    let base = angle(base_form(t, ends.base), ends.base_angle);
-    let tip = angle(tip_form(t, ends.tip), ends.tip_angle);
+    let base = match ends.base {
+        BaseForm::Rounded | BaseForm::WedgeShaped if !is_clear(ends.base_angle) => {
+            t.say("measure-base-rounded-or-wedge-shaped")
+        }
+        form => base_form(t, form),
+    };
+    let tip = match ends.tip {
+        TipForm::Pointed | TipForm::Rounded if !is_clear(ends.tip_angle) => {
+            t.say("measure-tip-pointed-or-rounded")
+        }
+        form => tip_form(t, form),
+    };
+    let (base, tip) = (angle(base, ends.base_angle), angle(tip, ends.tip_angle));
     let widest = t.with("measure-widest", &[("value", &value), ("half", &half)]);
     [base].into_iter().chain(base_sides(t, ends.sides)).chain([tip, widest]).collect()
 }
@@ -87,6 +98,11 @@ fn base_sides(t: Tongue, sides: BaseSides) -> Vec<String> {
 /// A number and its ±, with as many digits as they are sure of.
 fn both(t: Tongue, value: f64, half: f64) -> [String; 2] {
     [value, half].map(|number| t.decimal(&rounded(number, half)))
+}
+
+/// Whether an angle is surely on one side of a right one, where forms part.
+pub(crate) fn is_clear(angle: Option<WithPlusMinus>) -> bool {
+    angle.is_none_or(|angle| (angle.value - 90.0).abs() > angle.plus_minus)
 }
 
 /// How a base is: `base rounded`.

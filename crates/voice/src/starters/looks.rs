@@ -12,6 +12,7 @@ use spinney_model::{
 
 use super::{Holds, STARTERS, Starter};
 use crate::Tongue;
+use crate::measured::is_clear;
 
 /// The questions that an outline can answer, in the order of their columns; those that it answers of
 /// nearly every leaf stand first.
@@ -127,11 +128,6 @@ pub fn seen_in(column: &str) -> Option<&'static Starter> {
             && Tongue::all().any(|t| plain(&starter.name(t)) == plain(column))
     };
     STARTERS.iter().find(is)
-}
-
-/// Whether an angle is surely on one side of a right one, where forms part.
-fn is_clear(angle: Option<WithPlusMinus>) -> bool {
-    angle.is_none_or(|angle| (angle.value - 90.0).abs() > angle.plus_minus)
 }
 
 fn by_arrangement(arrangement: Arrangement, feather: usize, hand: usize) -> usize {

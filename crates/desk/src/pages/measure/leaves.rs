@@ -189,7 +189,8 @@ fn scale(asked: &Asked<'_>, sheet: &Sheet, again: bool) -> Markup {
     let dpi = typed("dpi", 20);
     html! {
         p.no-scale[!sure] { (say::scale_on_screen(t, sheet.now.scale)) }
-        @if sheet.is_coarse() { p #coarse.no-scale { (t.say("scan-coarse")) } }
+        @let coarse = say::coarse(t, sheet.now.scale);
+        @if !coarse.is_empty() { p #coarse.no-scale { (coarse) } }
         details open[!sure || !dpi.is_empty()] {
             summary { (t.say("scan-other-dpi")) }
             label for="dpi" { (t.say("scan-dpi")) }

@@ -33,8 +33,6 @@ const FINE: f64 = 1.0;
 /// Where nobody knows how large a dot is, lengths are taken at this many dots per inch, and not
 /// shown before somebody has said how many there are.
 const ASSUMED: f64 = 300.0;
-/// Below so many dots per inch teeth of a mm have six dots and fewer.
-const COARSE: f64 = 150.0;
 /// So many letters of the name of a file are said.
 pub(super) const LONGEST_NAME: usize = 80;
 /// The longest that is said of how a leaf is made, in characters.
@@ -217,11 +215,6 @@ impl Sheet {
     /// Whether lengths are known.
     pub(super) fn has_lengths(&self) -> bool {
         self.now.scale.mm().is_some()
-    }
-
-    /// Whether its dots are too large for teeth to be seen.
-    pub(super) fn is_coarse(&self) -> bool {
-        self.now.scale.mm().is_some_and(|mm| 25.4 / mm < COARSE)
     }
 
     /// The drawing of a leaf, where its size is known.
