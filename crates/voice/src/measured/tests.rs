@@ -194,7 +194,7 @@ fn a_form_is_said_in_each_language() {
     let near = Some(WithPlusMinus { value: 88.0, plus_minus: 4.2 });
     let ends = whole.ends.clone().expect("it has ends");
     let ends = Ends { base_angle: near, tip: TipForm::Pointed, tip_angle: near, ..ends };
-    let between = form(english, &LeafForm { ends: Some(ends), ..whole });
+    let between = form(english, &LeafForm { ends: Some(ends), ..whole.clone() });
     assert_eq!(between[3], "base rounded or wedge-shaped (88 ± 4°)");
     assert_eq!(between[5], "tip pointed or rounded (88 ± 4°)");
     assert_eq!(

@@ -6,9 +6,7 @@
 //! Source: Ellis et al. 2009, *Manual of Leaf Architecture* (from memory): widest in the middle fifth is
 //! elliptic, below it ovate, above it obovate.
 
-use spinney_model::{
-    Arrangement, BaseForm, EdgeKind, Ends, LeafForm, TipForm, WhichSide, WithPlusMinus,
-};
+use spinney_model::{Arrangement, BaseForm, EdgeKind, Ends, LeafForm, TipForm, WhichSide};
 
 use super::{Holds, STARTERS, Starter};
 use crate::Tongue;
