@@ -192,7 +192,7 @@ fn a_form_is_said_in_each_language() {
     );
     // Near a right angle nobody can say which of two forms it is.
     let near = Some(WithPlusMinus { value: 88.0, plus_minus: 4.2 });
-    let ends = whole.ends.clone().expect("it has ends");
+    let ends = whole.ends.expect("it has ends");
     let ends = Ends { base_angle: near, tip: TipForm::Pointed, tip_angle: near, ..ends };
     let between = form(english, &LeafForm { ends: Some(ends), ..whole.clone() });
     assert_eq!(between[3], "base rounded or wedge-shaped (88 ± 4°)");
