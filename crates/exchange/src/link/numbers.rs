@@ -44,8 +44,14 @@ pub(super) fn decimal(text: &str) -> Option<Quantity> {
     Some(Quantity::from_thousandths(thousandths))
 }
 
-/// A number in figures or words.
+/// A number in figures or words. None for `1,000` as well: one and a thousand are written so.
 pub(super) fn number(word: &str) -> Option<Quantity> {
+    let is_either = word.split_once(',').is_some_and(|(whole, behind)| {
+        behind.len() == 3 && (1..=3).contains(&whole.len()) && !whole.starts_with('0')
+    });
+    if is_either {
+        return None;
+    }
     decimal(word).or_else(|| {
         let whole = WORDS.iter().position(|known| *known == word)?;
         Some(Quantity::from_whole(i64::try_from(whole).ok()?))
