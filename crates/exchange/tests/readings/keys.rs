@@ -42,7 +42,7 @@ fn keys_in_words() {
     let mut lines = Vec::new();
     for (table, matrix) in [("leaves", leaves()), ("pond", pond()), ("hedge", hedge())] {
         for text in include_str!("keys.txt").split("\n=== ").skip(1) {
-            let (of, text) = text.split_once('\n').unwrap();
+            let (of, text) = text.split_once('\n').expect("a heading and a text");
             let (of, links) = of.split_once(" with ").unwrap_or((of, ""));
             if of != table {
                 continue;

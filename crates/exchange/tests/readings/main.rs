@@ -3,8 +3,6 @@
 //! Whoever changes a rule of reading sees here what it changes elsewhere:
 //! `WRITE_APPROVED=1 cargo test --workspace --test readings`, then `git diff`.
 
-#![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
-
 mod asked;
 mod cells;
 mod keys;
@@ -17,8 +15,7 @@ use spinney_model::Matrix;
 
 /// Holds lines against an approved file.
 fn approved(name: &str, lines: &[String]) {
-    let text: String = lines.iter().map(|line| format!("{line}\n")).collect();
-    spinney_fixtures::approved::holds(env!("CARGO_MANIFEST_DIR"), name, &text);
+    spinney_fixtures::approved::holds(env!("CARGO_MANIFEST_DIR"), name, lines);
 }
 
 fn source(name: &str, text: &str) -> Source {
@@ -32,7 +29,7 @@ fn table(text: &str, characters: Option<&str>) -> TableRead {
         characters: characters.map(|text| source("characters.tsv", text)),
         ..Sources::default()
     };
-    read(&sources, &Settings::default()).unwrap()
+    read(&sources, &Settings::default()).expect("it is a table")
 }
 
 /// The invented table of twelve leaves.
@@ -54,7 +51,7 @@ fn pond() -> Matrix {
         characters: Some(source("characters.csv", shipped!("pond_tray", "characters.csv"))),
         ..Sources::default()
     };
-    read(&sources, &Settings::default()).unwrap().matrix
+    read(&sources, &Settings::default()).expect("it is a table").matrix
 }
 
 /// An invented hedge in German.

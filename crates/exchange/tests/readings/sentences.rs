@@ -14,7 +14,7 @@ fn listed(list: &str) -> Vec<String> {
 /// Questions as a key whose numbers are those of the lines.
 fn key(sentences: &[String]) -> Key {
     let couplet = |(at, text): (usize, &String)| Couplet {
-        number: u32::try_from(at).unwrap(),
+        number: u32::try_from(at).expect("few lines"),
         back: None,
         wording: Wording::Question(text.clone()),
         ask: None,

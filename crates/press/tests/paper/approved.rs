@@ -148,8 +148,7 @@ fn shortened(piece: &str) -> String {
 }
 
 fn holds(name: &str, lines: &[String]) {
-    let text: String = lines.iter().map(|line| format!("{line}\n")).collect();
-    spinney_fixtures::approved::holds(env!("CARGO_MANIFEST_DIR"), name, &text);
+    spinney_fixtures::approved::holds(env!("CARGO_MANIFEST_DIR"), name, lines);
 }
 
 /// The walk with lengths, drawn leaves, drawn words and things to look at twice.

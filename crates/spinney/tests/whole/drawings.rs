@@ -67,7 +67,7 @@ fn approved_drawings_of_words() {
 fn table(text: &str) -> Matrix {
     let table = Source { name: "table.csv".to_owned(), bytes: text.as_bytes().to_vec() };
     let sources = Sources { table, ..Sources::default() };
-    read(&sources, &Settings::default()).unwrap().matrix
+    read(&sources, &Settings::default()).expect("it is a table").matrix
 }
 
 /// Invented kinds: every form with edges, lobes, tips, bases and numbers of leaflets; of the

@@ -3,14 +3,11 @@
 //!
 //! `WRITE_APPROVED=1 cargo test --workspace --test whole`, then `git diff`.
 
-#![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
-
 mod drawings;
 mod keys;
 mod weakness;
 
 /// Holds lines against an approved file.
 fn approved(name: &str, lines: &[String]) {
-    let text: String = lines.iter().map(|line| format!("{line}\n")).collect();
-    spinney_fixtures::approved::holds(env!("CARGO_MANIFEST_DIR"), name, &text);
+    spinney_fixtures::approved::holds(env!("CARGO_MANIFEST_DIR"), name, lines);
 }

@@ -38,8 +38,8 @@ fn approved_spread_of_finds() {
         }
         let table = Source { name: "finds.tsv".to_owned(), bytes: text.into_bytes() };
         let sources = Sources { table, ..Sources::default() };
-        let read =
-            read(&sources, &Settings { rows: RowsAre::Finds, ..Settings::default() }).unwrap();
+        let read = read(&sources, &Settings { rows: RowsAre::Finds, ..Settings::default() })
+            .expect("it is a table");
         all.push(format!("{round}: {}", brief(&format!("{:?}", read.findings), 200)));
         let specimens = read.specimens.expect("each find has a row");
         let spread = spread(&read.matrix, &specimens);
