@@ -89,14 +89,15 @@ pub(crate) fn edge(margin: &Margin<'_>, mm: Option<f64>) -> Result<Edge, EdgeUns
     let count: usize = rows.iter().map(|row| row.teeth).sum();
     let with_small: usize = rows.iter().map(|row| row.with_small).sum();
     // Spines of several sizes are no teeth with smaller ones on them.
-    let spiny = margin.spiny(&margin.teeth(&lobes));
+    let mut teeth = margin.teeth(&lobes);
+    let spiny = margin.spiny(&teeth);
     let double = !spiny && count >= FEWEST && with_small as f64 >= DOUBLE * count as f64;
     if double {
         for (lobe, row) in lobes.iter_mut().zip(rows) {
             lobe.sinuses = row.large;
         }
+        teeth = margin.teeth(&lobes);
     }
-    let teeth = margin.teeth(&lobes);
     if teeth.len() < FEWEST {
         return match mm.map_or(margin.length >= LONG, |mm| mm <= FINE) {
             true => {
