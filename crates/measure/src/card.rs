@@ -25,11 +25,11 @@ pub(crate) enum Seen {
     /// A scale strip beside what lies there, and how large dots are by it. The strip is painted over, and its corners
     /// are told.
     Beside(PictureScale, Option<[Point; 4]>),
-    /// Rings, and too few of them.
-    TooFew,
+    /// Rings, and neither a card nor a strip: some are covered, or they do not lie as they do on one.
+    Unclear,
 }
 
-/// So many rings are those of a card or a strip of which the others cannot be seen.
+/// So many rings are those of a card or a strip.
 const SOME: usize = 4;
 
 /// The scale card in a photograph, or the scale strip. None: nothing of either is seen.
@@ -42,7 +42,7 @@ pub(crate) fn seen(photograph: &mut RgbImage) -> Option<Seen> {
         return Some(Seen::Flat(flat(photograph, card, &tilt)));
     }
     let Some(strip) = strip::Strip::of(&rings) else {
-        return (rings.len() >= SOME).then_some(Seen::TooFew);
+        return (rings.len() >= SOME).then_some(Seen::Unclear);
     };
     let corners = strip.paint_over(photograph);
     Some(Seen::Beside(strip.scale(), corners))

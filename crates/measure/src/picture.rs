@@ -179,7 +179,7 @@ fn read_with(
             let scale = if halved { beside.doubled() } else { beside };
             Small { scale, picture: Picture { scale: beside, strip, ..small } }
         }
-        Some(card::Seen::TooFew) => {
+        Some(card::Seen::Unclear) => {
             let scale = PictureScale::Unknown(NoScale::Rings);
             Small { scale, picture: Picture { scale, ..small } }
         }

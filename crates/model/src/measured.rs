@@ -294,7 +294,7 @@ pub enum NoScale {
     },
     /// Pixels of different width and height.
     NotSquare,
-    /// Rings of a scale card or strip are seen, and too few of them.
+    /// Rings of a scale card or strip are seen, and too few of them, or not as they lie on one.
     Rings,
 }
 

@@ -11,7 +11,7 @@ pub const RING: (f64, f64) = (6.0, 4.4);
 pub const LARGE_DOT: f64 = 3.0;
 /// Radius of a small dot, in mm.
 pub const SMALL_DOT: f64 = 1.4;
-/// So many rings tell which paper it is, and must be seen.
+/// So many rings tell which paper it is. The middle one of them may be covered where all others are seen.
 pub const TELLING: usize = 3;
 /// From the middle of a ring inwards nothing is measured so far, in mm.
 pub const CLEAR: f64 = RING.0 + 2.0;

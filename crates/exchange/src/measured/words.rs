@@ -164,6 +164,6 @@ pub(crate) fn scale(scale: PictureScale) -> &'static str {
         PictureScale::Unknown(NoScale::Camera) => "camera",
         PictureScale::Unknown(NoScale::TooLarge { .. }) => "too large",
         PictureScale::Unknown(NoScale::NotSquare) => "not square",
-        PictureScale::Unknown(NoScale::Rings) => "too few rings",
+        PictureScale::Unknown(NoScale::Rings) => "unclear rings",
     }
 }

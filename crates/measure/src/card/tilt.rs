@@ -98,8 +98,8 @@ fn clockwise(rings: &[Ring]) -> Vec<Ring> {
 /// upper side do, and its two corners above where all the others are seen.
 fn tells(seen: u32) -> bool {
     const UPPER: u32 = (1 << TELLING) - 1;
-    let but_middle = seen.count_ones() == 7 && seen & UPPER == 0b101;
-    seen & UPPER == UPPER || but_middle
+    const ALL_BUT_MIDDLE: u32 = 0b1111_1101;
+    seen & UPPER == UPPER || seen == ALL_BUT_MIDDLE
 }
 
 /// Each way in which rings can be those of a card: in its order, with dots as they are, some left out, but
