@@ -252,13 +252,13 @@ function linked(shown) {
  * was loaded. */
 async function show({ address, shown }, how, mine, there) {
   const page = linked(shown);
-  const left = scrollY;
   await pause();
   const fresh = await withPictures(page);
   if (mine !== turn) {
     fresh.forEach((url) => URL.revokeObjectURL(url));
     return;
   }
+  const left = scrollY;
   hold.abort();
   hold = new AbortController();
   drawn.forEach((url) => URL.revokeObjectURL(url));
