@@ -121,8 +121,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                                 a #foot-collections href="/collections" { (t.say("pocket-others")) }
                             }
                         }
-                        // A page that answers a form holds what a person typed, and has no address to come
-                        // back to.
+                        // A page that answers a form holds what a person typed, which a link would lose.
                         @if asked.request.method == Method::Get { (languages(asked)) }
                     }
                 }
@@ -135,7 +134,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
 
 /// The languages that the screens speak, each by its own name; the host remembers the choice.
 fn languages(asked: &Asked<'_>) -> Markup {
-    let here = to_come_back(asked);
+    let here = here(asked);
     let mark = if here.contains('?') { '&' } else { '?' };
     html! {
         ul.languages {

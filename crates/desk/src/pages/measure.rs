@@ -33,6 +33,7 @@ pub(crate) const ROUTES: &[Route] = &[
     get(leaves::PATH, show),
     get(leaves::LOOK, show),
     get(leaves::ONE, show),
+    get(leaves::BACK, show),
     // A picture, or what was found in one with what was typed: too much for an address.
     (Method::Post, leaves::PATH, Handler::ShowLong(sent)),
     (Method::Post, leaves::LOOK, Handler::ShowLong(look)),

@@ -338,6 +338,30 @@ fn a_column_of_words_stays_one() {
 }
 
 #[test]
+fn a_page_of_leaves_has_no_link_that_loses_them_and_whoever_loads_it_anew_begins_again() {
+    let mut teacher = AtTheDesk::empty();
+    let found = measures(&mut teacher, scan(&[52.0], true), &[]);
+    assert!(!found.page.contains("language=de"), "it would lose what was found");
+    for path in ["/measure/leaves", "/measure/look", "/measure/leaf", "/measure/back"] {
+        let again = teacher.get(path);
+        assert!(again.contains("id=\"scan\"") && again.contains("language=de"), "{path}");
+    }
+}
+
+#[test]
+fn a_scan_of_large_dots_says_so_once_at_the_top() {
+    let mut teacher = AtTheDesk::empty();
+    let coarse = |page: &str| page.matches("These dots are too large to see the edge").count();
+    let scan = || scan(&[52.0], false);
+    for (dpi, times) in [("149", 1), ("150", 0)] {
+        let found = measures(&mut teacher, scan(), &[("dpi", dpi)]);
+        assert_eq!(coarse(&found.page), times, "{dpi}");
+    }
+    let found = measures(&mut teacher, scan(), &[]);
+    assert_eq!(coarse(&found.page), 0, "nobody knows how large they are");
+}
+
+#[test]
 fn a_leaf_that_goes_over_the_edge_is_told_of() {
     let mut teacher = AtTheDesk::empty();
     let image = image::RgbImage::from_fn(300, 300, |x, y| {
@@ -348,7 +372,9 @@ fn a_leaf_that_goes_over_the_edge_is_told_of() {
     assert!(
         found.page.contains("No leaf was found") && found.page.contains("away from the edges")
     );
-    assert!(found.page.contains("goes over the edge of the picture (lay it further in"));
+    assert!(
+        found.page.contains("1 thing that is only partly in the picture (lay it further in")
+    );
     assert!(!found.page.contains("id=\"left-out\""), "nobody can say how long it is");
     assert!(!found.page.contains("measure-look") && found.page.contains("another-picture"));
 }

@@ -37,7 +37,7 @@ measure-no-scale-camera = Nur Form und Verhältnisse: Das Bild stammt aus einer 
 measure-no-scale-too-large = Nur Form und Verhältnisse: In der Datei stehen { $dpi } Punkte pro Zoll, aber dann wäre das Bild { $longer } cm lang. Gebt die Einstellung des Scanners an, etwa --dpi 300.
 measure-coarse = Diese Punkte sind zu groß, um den Rand eines Blattes gut zu sehen: Zähne können fehlen, und Längen sind weniger sicher. Scannt es noch einmal mit 300 Punkten pro Zoll.
 measure-no-scale-not-square = Nur Form und Verhältnisse: Laut Datei sind die Punkte nicht quadratisch. Scannt es in beiden Richtungen mit derselben Einstellung.
-measure-no-scale-rings = Nur Form und Verhältnisse: Auf dem Foto sind Ringe der Maßkarte, aber zu wenige. Legt beiseite, was auf einem Ring liegt, und fotografiert noch einmal das ganze Blatt.
+measure-no-scale-rings = Nur Form und Verhältnisse: Auf dem Foto sind Ringe einer Maßkarte oder eines Maßstreifens, aber zu wenige, oder sie liegen nicht wie dort. Legt beiseite, was auf einem Ring liegt, streicht das Papier glatt und fotografiert noch einmal alles.
 
 ## Blätter.
 measure-base-guessed = Es ist kein Stiel zu sehen. Welches Ende der Blattgrund ist, ist deshalb geraten: das untere.
@@ -114,8 +114,8 @@ measure-veins-unseen = Seitennerven auf diesem Scan nicht sicher zu erkennen
 ## Was kein Blatt ist.
 measure-left-out = Nicht gemessen: { $what }.
 measure-cut-off = { $count ->
-    [one] 1 Ding, das über den Bildrand reicht (legt es weiter nach innen und nehmt das Bild neu auf)
-   *[other] { $count } Dinge, die über den Bildrand reichen (legt sie weiter nach innen und nehmt das Bild neu auf)
+    [one] 1 Ding, das nur zum Teil im Bild ist (legt es weiter nach innen und nehmt das Bild neu auf)
+   *[other] { $count } Dinge, die nur zum Teil im Bild sind (legt sie weiter nach innen und nehmt das Bild neu auf)
 }
 measure-on-strip = { $count ->
     [one] 1 Ding, das auf dem Maßstreifen liegt (legt es daneben und nehmt das Bild neu auf)
@@ -154,7 +154,7 @@ mend-no-such-leaf = Ein Blatt { $leaf } gibt es nicht, oder nicht mehr.
 mend-no-such-leaf-remedy = Seht nach den Nummern im Bild mit den Linien.
 mend-nothing-there = An dieser Stelle wurde nichts ausgelassen.
 mend-nothing-there-remedy = Wählt eine Stelle innerhalb dessen, was ein Blatt ist. Was ein anderes Blatt berührt, muss davon getrennt werden.
-mend-not-whole = Es ist nicht ganz im Bild. Wie groß es ist, lässt sich deshalb nicht sagen.
+mend-not-whole = Im Bild ist nicht alles davon zu sehen. Wie groß es ist, lässt sich deshalb nicht sagen.
 mend-not-whole-remedy = Legt es weiter nach innen oder neben den Maßstreifen und nehmt das Bild neu auf.
 mend-no-length = Das kann nicht sein: Die Stellen liegen zu nah beieinander, oder die Länge passt nicht zu ihnen.
 mend-no-length-remedy = Wählt zwei Stellen eines Lineals, die weit auseinander liegen, und tippt ein, wie viele mm dazwischen sind.

@@ -37,7 +37,7 @@ measure-no-scale-camera = Shape and ratios only: a camera took this picture, and
 measure-no-scale-too-large = Shape and ratios only: the file says { $dpi } dots per inch, but then the picture would be { $longer } cm long. Type the scanner's setting, such as --dpi 300.
 measure-coarse = These dots are too large to see the edge of a leaf well: teeth may be missing, and lengths are less sure. Scan it again at 300 dots per inch.
 measure-no-scale-not-square = Shape and ratios only: the file says that its dots are not square. Scan it with the same setting both ways.
-measure-no-scale-rings = Shape and ratios only: rings of the scale card are in the photograph, but too few of them. Move what lies on a ring aside, and photograph the whole sheet again.
+measure-no-scale-rings = Shape and ratios only: the photograph shows rings of a scale card or strip, but too few, or not as they lie on it. Move aside what lies on a ring, lay the paper flat, and photograph all of it again.
 
 ## Leaves.
 measure-base-guessed = It has no stalk that can be seen, so which end is the base is a guess: the lower one.
@@ -114,8 +114,8 @@ measure-veins-unseen = side veins can't be seen clearly in this scan
 ## What is no leaf.
 measure-left-out = Not measured: { $what }.
 measure-cut-off = { $count ->
-    [one] 1 thing that goes over the edge of the picture (lay it further in and take the picture again)
-   *[other] { $count } things that go over the edge of the picture (lay them further in and take the picture again)
+    [one] 1 thing that is only partly in the picture (lay it further in and take the picture again)
+   *[other] { $count } things that are only partly in the picture (lay them further in and take the picture again)
 }
 measure-on-strip = { $count ->
     [one] 1 thing that lies over the scale strip (move it off and take the picture again)
@@ -154,7 +154,7 @@ mend-no-such-leaf = There is no leaf { $leaf }, or no longer.
 mend-no-such-leaf-remedy = Look at the numbers in the picture with the lines.
 mend-nothing-there = Nothing was left out at that place.
 mend-nothing-there-remedy = Choose a place inside the thing that is a leaf. What touches another leaf must be cut from it.
-mend-not-whole = Not all of it is in the picture, so how large it is cannot be known.
+mend-not-whole = Not all of it can be seen in the picture, so nobody can tell how large it is.
 mend-not-whole-remedy = Lay it further in, or off the scale strip, and take the picture again.
 mend-no-length = That cannot be: the places are too near each other, or the length does not fit them.
 mend-no-length-remedy = Choose two places of a ruler that are far apart, and type how many mm are between them.

@@ -10,7 +10,7 @@ use spinney_model::{
 use super::rounded;
 use crate::Tongue;
 
-/// What is to be said of a leaf's form: `7 lobes like a feather`, `deepest gap 52 ± 6 % of the way
+/// What is to be said of a leaf's form: `7 lobes along the midrib`, `deepest gap 52 ± 6 % of the way
 /// in`, `edge toothed`, `12 teeth on the left, 11 on the right`.
 pub fn form(t: Tongue, form: &LeafForm) -> Vec<String> {
     let mut said = Vec::new();
