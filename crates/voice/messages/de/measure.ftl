@@ -114,20 +114,20 @@ measure-veins-unseen = Seitennerven auf diesem Scan nicht sicher zu erkennen
 ## Was kein Blatt ist.
 measure-left-out = Nicht gemessen: { $what }.
 measure-cut-off = { $count ->
-    [one] 1 Ding, das nur zum Teil im Bild ist (legt es weiter nach innen und nehmt das Bild neu auf)
-   *[other] { $count } Dinge, die nur zum Teil im Bild sind (legt sie weiter nach innen und nehmt das Bild neu auf)
+    [one] 1 Ding nur zum Teil im Bild (legt es weiter nach innen und nehmt das Bild neu auf)
+   *[other] { $count } Dinge nur zum Teil im Bild (legt sie weiter nach innen und nehmt das Bild neu auf)
 }
 measure-on-strip = { $count ->
-    [one] 1 Ding, das auf dem Maßstreifen liegt (legt es daneben und nehmt das Bild neu auf)
-   *[other] { $count } Dinge, die auf dem Maßstreifen liegen (legt sie daneben und nehmt das Bild neu auf)
+    [one] 1 Ding auf dem Maßstreifen (legt es daneben und nehmt das Bild neu auf)
+   *[other] { $count } Dinge auf dem Maßstreifen (legt sie daneben und nehmt das Bild neu auf)
 }
 measure-label = { $count ->
     [one] 1 Etikett oder Kärtchen
    *[other] { $count } Etiketten oder Kärtchen
 }
 measure-faint-things = { $count ->
-    [one] 1 Ding, das sich kaum vom Untergrund abhebt
-   *[other] { $count } Dinge, die sich kaum vom Untergrund abheben
+    [one] 1 kaum sichtbares Ding
+   *[other] { $count } kaum sichtbare Dinge
 }
 measure-speck = { $count ->
     [one] 1 Krümel oder etwas Schrift
