@@ -44,10 +44,14 @@ pub(super) fn decimal(text: &str) -> Option<Quantity> {
     Some(Quantity::from_thousandths(thousandths))
 }
 
-/// A number in figures or words. None for `1,000` as well: one and a thousand are written so.
+/// A number in figures or words. None for `1,000` and `2,500` as well: thousands are written so, and a
+/// number with decimals that ends in 0 hardly is, by us never.
 pub(super) fn number(word: &str) -> Option<Quantity> {
     let is_either = word.split_once(',').is_some_and(|(whole, behind)| {
-        behind.len() == 3 && (1..=3).contains(&whole.len()) && !whole.starts_with('0')
+        behind.len() == 3
+            && behind.ends_with('0')
+            && (1..=3).contains(&whole.len())
+            && !whole.starts_with('0')
     });
     if is_either {
         return None;
